@@ -1,0 +1,2 @@
+export type { Formula, FormulaSpec, Line, LineInput, Worked } from './worked';
+export { formula, printSignificant, readingLine } from './worked';

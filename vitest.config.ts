@@ -1,0 +1,11 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      { test: { name: 'unit', include: ['tests/{core,main,support}/**/*.test.ts'], testTimeout: 60_000 } },
+      { test: { name: 'reference', include: ['tests/reference/**/*.test.ts'], testTimeout: 300_000 } },
+      { test: { name: 'fuzz', include: ['tests/fuzz/**/*.test.ts'], testTimeout: 7_200_000 } },
+    ],
+  },
+});
