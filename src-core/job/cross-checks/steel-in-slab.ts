@@ -1,0 +1,65 @@
+/** Mesh and bars lie within the concrete, in depth and in plan, and a bar's area is that of a bar. */
+import type { JobInPlan, PieceInPlan } from '../in-plan';
+import { areaBeyondIn2, polygonAreaIn2, polygonFault } from '../in-plan';
+import type { Reinforcement } from '../piece';
+import type { JobProblem } from '../problem';
+import { inches, pieceProblem } from './problem-at';
+
+type Bars = Extract<Reinforcement, { kind: 'bars' }>;
+
+/** A ribbed bar's nominal area and its diameter agree within a few per cent; more is a slip. */
+const AREA_SHARE = 0.2;
+/** Corners of a bar field this far beyond the outline, as an area, are a rounding. */
+const SLACK_SHARE = 0.005;
+const ROUNDING_IN = 1e-6;
+
+/** Names steel that would stick out of the slab, and bar areas that fit no bar. */
+export function steelInSlab({ pieces }: JobInPlan): JobProblem[] {
+  return pieces.flatMap((at) => at.piece.reinforcement.flatMap((steel, i) => oneSteel(at, steel, i)));
+}
+
+function oneSteel(at: PieceInPlan, steel: Reinforcement, index: number): JobProblem[] {
+  switch (steel.kind) {
+    case 'mesh':
+      // Which wires lie above is not recorded, so only what sticks out either way is refused.
+      return depth(at, index, steel.depthIn, Math.min(steel.wireIn, steel.crossWireIn));
+    case 'bars':
+      return [
+        ...depth(at, index, steel.depthIn, steel.barIn / 2),
+        ...barArea(at, index, steel),
+        ...barField(at, index, steel),
+      ];
+    case 'fabric':
+    case 'fibre':
+      return [];
+  }
+}
+
+function depth(at: PieceInPlan, index: number, depthIn: number, needsIn: number): JobProblem[] {
+  const { thicknessIn, name, reinforcement } = at.piece;
+  const belowIn = thicknessIn - depthIn;
+  if (depthIn >= needsIn - ROUNDING_IN && belowIn >= needsIn - ROUNDING_IN) return [];
+  const face = depthIn < belowIn ? 'top' : 'bottom';
+  const called = `${reinforcement[index]!.kind === 'mesh' ? 'Mesh' : 'Bars'} "${reinforcement[index]!.id}"`;
+  const sentence = `${called} at ${inches(depthIn)} below the top would stick out of the ${face} of "${name}", which is ${inches(thicknessIn)} thick.`;
+  return [pieceProblem(at, 'steel-outside-depth', ['reinforcement', index, 'depthIn'], sentence)];
+}
+
+function barArea(at: PieceInPlan, index: number, { id, barIn, areaIn2 }: Bars): JobProblem[] {
+  const roundIn2 = (Math.PI / 4) * barIn ** 2;
+  if (Math.abs(areaIn2 / roundIn2 - 1) <= AREA_SHARE) return [];
+  const shown = Math.round(roundIn2 * 1000) / 1000;
+  const sentence = `Bars "${id}" of "${at.piece.name}" are ${inches(barIn)} thick, about ${shown} in2 each; the file has ${areaIn2} in2.`;
+  return [pieceProblem(at, 'bar-area-wrong', ['reinforcement', index, 'areaIn2'], sentence)];
+}
+
+function barField(at: PieceInPlan, index: number, { id, corners }: Bars): JobProblem[] {
+  if (corners === null || at.region === null) return [];
+  const path = ['reinforcement', index, 'corners'];
+  const called = `The field of bars "${id}" of "${at.piece.name}"`;
+  const fault = polygonFault(corners);
+  if (fault !== null)
+    return [pieceProblem(at, 'bars-outside-slab', path, `${called} cannot be drawn: ${fault}`)];
+  if (areaBeyondIn2(corners, at.region) <= SLACK_SHARE * polygonAreaIn2(corners)) return [];
+  return [pieceProblem(at, 'bars-outside-slab', path, `${called} reaches beyond the outline.`)];
+}

@@ -1,0 +1,29 @@
+export type { FactorResult, PlateFactor } from './band-factor';
+export { factorPlate } from './band-factor';
+export { backwardMany, createBanks, forwardMany, LANES_PER_BANK, packLoads, solveMany } from './band-solve';
+export { bendingMatrix, crackedBendingMatrix, plateRigidity } from './bending-matrix';
+export type { ContactLinks, ContactSolution, ContactSystem } from './contact';
+export { prepareContact, resultantOf, solveContact } from './contact';
+export type { AveragingWeights, MomentTensor } from './design-moments';
+export {
+  applyAveragingWeights,
+  averageMomentAcross,
+  averagingWeights,
+  principalMoments,
+  turnMoments,
+  woodArmer,
+} from './design-moments';
+export type { ForwardLanes } from './lane-products';
+export { laneProducts } from './lane-products';
+export type { MeshInput, MeshResult, PlateMesh } from './mesh';
+export { meshRegion } from './mesh';
+export { buildLocator } from './mesh-locate';
+export { meshQuality } from './mesh-quality';
+export type { MomentField, MomentOperator } from './moments';
+export { applyMomentOperator, createMomentField, momentOperator, nodalMoments } from './moments';
+export type { Locate } from './plate-loads';
+export { addPatchLoad, addPointLoad, addPressure } from './plate-loads';
+export type { PlateSolution } from './plate-solve';
+export { solvePlate } from './plate-solve';
+export type { PlateLayout, PlateMatrix } from './plate-stiffness';
+export { assemblePlate, layOutPlate } from './plate-stiffness';

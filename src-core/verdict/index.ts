@@ -1,0 +1,6 @@
+export type { CheckJobOptions, CheckProgress } from './check-job';
+export { checkJob } from './check-job';
+export type { Flag, Verdict } from './ladder';
+export { judge, needWords } from './ladder';
+export { daysOnTheWay, EARLIEST_STRIP_DAYS } from './on-the-way';
+export type { JobResult, MeshFacts, OnTheWay, PieceResult, SupportReaction } from './results';
