@@ -33,6 +33,14 @@ export interface BearingPlan {
 /** Ties keep this far from the end of their line. */
 const TIE_END_IN = 3;
 
+/** Rows across a strip of bearing, such as a wall, as a share of the step along it. */
+const STRIP_ROW_SHARE = 2 / 3;
+/**
+ * Points of an area, as a share of the step along a line. On a stiff bed the pressure gathers within about (4 D / k)^(1/4) of its
+ * edge, some 2-1/2 in under a 1-1/2 in slab (beam on elastic foundation); points half as far apart follow it.
+ */
+const AREA_STEP_SHARE = 5 / 12;
+
 /** What every bearing of a support shares. */
 export interface Common {
   readonly support: Support;
@@ -63,19 +71,18 @@ export function planGrid(
     .filter((loop) => polygonAreaIn2(loop) > 1e-4)
     .map((loop) => {
       const places = loop.map(local);
+      const alongIn = places.map((p) => p.along);
+      const acrossIn = places.map((p) => p.across);
+      const areaStepIn = AREA_STEP_SHARE * common.spacingIn;
       const along = steps(
-        places.map((p) => p.along),
-        common.spacingIn,
+        alongIn,
+        form === 'line' ? common.spacingIn : areaStepIn,
         form === 'line' ? null : 2,
       );
       const across =
         rows === 1
-          ? { at: [mean(places.map((p) => p.across))], weight: [1] }
-          : steps(
-              places.map((p) => p.across),
-              2,
-              2,
-            );
+          ? { at: [mean(acrossIn)], weight: [1] }
+          : steps(acrossIn, form === 'line' ? STRIP_ROW_SHARE * common.spacingIn : areaStepIn, 2);
       const points: { at: Point; weight: number }[] = [];
       along.at.forEach((a, i) => {
         across.at.forEach((b, j) => {

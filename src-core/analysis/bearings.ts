@@ -24,6 +24,8 @@ const SEAT_LBF_PER_IN = 200_000;
 /** Sub-top between the panels: the rail's stiffness spread over about a foot. Derived, no source. */
 const SUB_TOP_SHARE_PER_IN = 1 / 12;
 const CIRCLE_CHORD_IN = 0.05;
+const MOST_CONTACTS = 200;
+const MOST_ATTEMPTS = 6;
 /** Side of a leg's or post's head below which one point stands for it. */
 const POINT_HEAD_IN = 2.5;
 
@@ -35,7 +37,8 @@ export function stands(support: Support, day: number | null): boolean {
 
 /**
  * Every bearing of the piece that stands on `day` (null: when finished) and that the slab covers at least in part.
- * `spacingIn` is the distance of contact points along a line.
+ * `spacingIn` is the distance of contact points along a line at the closest; it grows where a piece has so many bearings
+ * that they would make more than MOST_CONTACTS points.
  */
 export function planBearings(
   piece: Piece,
@@ -43,19 +46,23 @@ export function planBearings(
   day: number | null,
   spacingIn: number,
 ): BearingPlan[] {
-  return piece.supports
-    .filter((support) => stands(support, day))
-    .flatMap((support) => planSupport(support, piece, region, spacingIn));
+  const standing = piece.supports.filter((support) => stands(support, day));
+  let stepIn = spacingIn;
+  for (let attempt = 1; ; attempt++) {
+    const plans = standing.flatMap((support) => planSupport(support, piece, region, stepIn));
+    const points = plans.reduce((sum, { spots }) => sum + spots.length, 0);
+    if (points <= MOST_CONTACTS || attempt === MOST_ATTEMPTS) return plans;
+    stepIn *= Math.max(1.1, Math.sqrt(points / MOST_CONTACTS));
+  }
 }
 
 function planSupport(support: Support, piece: Piece, region: Region, spacingIn: number): BearingPlan[] {
-  const name = support.name ?? support.id;
   const bounds = stiffnessOf(support);
   switch (support.kind) {
     case 'cabinet':
       return planCabinet(support, region, spacingIn);
     case 'wall': {
-      const words = `${support.build} wall ${name}`;
+      const words = wordsFor(`${support.build} wall`, support);
       return planStrip(
         { support, part: null, words, region, spacingIn, bounds: bounds! },
         support,
@@ -64,7 +71,7 @@ function planSupport(support: Support, piece: Piece, region: Region, spacingIn: 
     }
     case 'ledger':
       return planStrip(
-        { support, part: null, words: `ledger ${name}`, region, spacingIn, bounds: bounds! },
+        { support, part: null, words: wordsFor('ledger', support), region, spacingIn, bounds: bounds! },
         support,
         support.widthIn,
       );
@@ -72,7 +79,7 @@ function planSupport(support: Support, piece: Piece, region: Region, spacingIn: 
       const common = {
         support,
         part: null,
-        words: `pier ${name}`,
+        words: wordsFor('pier', support),
         region,
         spacingIn,
         bounds: bounds!,
@@ -87,7 +94,7 @@ function planSupport(support: Support, piece: Piece, region: Region, spacingIn: 
     }
     case 'full-bed':
       return planArea(
-        { support, part: null, words: `bed ${name}`, region, spacingIn, bounds: bounds! },
+        { support, part: null, words: wordsFor('bed', support), region, spacingIn, bounds: bounds! },
         support.corners ?? region.outer,
         directionAt(pieceAxisRad(piece)),
         'area',
@@ -95,7 +102,7 @@ function planSupport(support: Support, piece: Piece, region: Region, spacingIn: 
     case 'leg': {
       const u = directionAt((support.angleDeg * Math.PI) / 180);
       return planHead(
-        { support, part: null, words: `leg ${name}`, region, spacingIn, bounds: bounds! },
+        { support, part: null, words: wordsFor('leg', support), region, spacingIn, bounds: bounds! },
         support,
         u,
       );
@@ -271,4 +278,10 @@ function longestEdge(corners: readonly Point[]): readonly [Point, Point] {
     if (distanceIn(...next) > distanceIn(...best) + 1e-9) best = next;
   }
   return best;
+}
+
+/** A name that says itself what it is ("stud wall to the water") stands alone; another follows its kind ("pier A"). */
+function wordsFor(kind: string, { name, id }: Support): string {
+  const noun = kind.split(' ').at(-1) ?? kind;
+  return name?.includes(noun) === true ? name : `${kind} ${name ?? id}`;
 }

@@ -2,23 +2,22 @@
 import type { Piece } from '../job';
 import type { Point, Region } from '../outline';
 import { insideCorners, measureOverhangs, measureSpans, pieceDirection, turned } from '../outline';
-import type { Bearing, PieceShape } from './types';
+import type { Bearing, EdgeOverhang, PieceShape } from './types';
 
 const MEASURE_STEP_IN = 3;
+/** Overhangs nearer to each other than this are one length, in. */
+const SAME_LENGTH_IN = 1e-9;
 
 /** Measures a piece against what it bears on. Overhangs are those of its free edges. */
 export function shapeOf(piece: Piece, region: Region, bearings: readonly Bearing[]): PieceShape {
   const drawn = { outer: piece.corners, holes: region.holes };
-  const areas = bearings.map(({ corners }) => ({ kind: 'polygon' as const, points: corners }));
-  const overhangs = measureOverhangs({ region: drawn, bearings: areas, sampleIn: MEASURE_STEP_IN }).flatMap(
-    ({ edge, overhangIn, at }) =>
-      overhangIn === null || at === null || !isFree(piece, edge) ? [] : [{ edge, overhangIn, at }],
+  const overhangs = overhangsOf(piece, drawn, bearings);
+  const withoutBrackets = overhangsOf(
+    piece,
+    drawn,
+    bearings.filter(({ support }) => support.kind !== 'bracket'),
   );
-  const longest = overhangs.reduce<(typeof overhangs)[number] | null>(
-    (most, one) => (most === null || one.overhangIn > most.overhangIn + 1e-9 ? one : most),
-    null,
-  );
-  const span = measureSpans({ region: drawn, bearings: areas, sampleIn: MEASURE_STEP_IN });
+  const span = measureSpans({ region: drawn, bearings: bearings.map(areaOf), sampleIn: MEASURE_STEP_IN });
   const direction = pieceDirection(region.outer);
   const axisRad = Math.atan2(direction.y, direction.x);
   const local = region.outer.map((p) => turned(p, -axisRad));
@@ -27,7 +26,8 @@ export function shapeOf(piece: Piece, region: Region, bearings: readonly Bearing
     outer: region.outer,
     holes: region.holes,
     overhangs,
-    longestOverhang: longest,
+    longestOverhang: longestOf(overhangs),
+    longestOverhangWithoutBrackets: longestOf(withoutBrackets),
     freeSpan:
       span === null
         ? null
@@ -37,6 +37,28 @@ export function shapeOf(piece: Piece, region: Region, bearings: readonly Bearing
     axisRad,
     insideCorners: insideCorners(piece.corners, INSIDE_TURN_RAD).map(({ at }) => at),
   };
+}
+
+/** Overhang of every free edge over what it bears on. */
+function overhangsOf(piece: Piece, drawn: Region, bearings: readonly Bearing[]): EdgeOverhang[] {
+  return measureOverhangs({
+    region: drawn,
+    bearings: bearings.map(areaOf),
+    sampleIn: MEASURE_STEP_IN,
+  }).flatMap(({ edge, overhangIn, at }) =>
+    overhangIn === null || at === null || !isFree(piece, edge) ? [] : [{ edge, overhangIn, at }],
+  );
+}
+
+function longestOf(overhangs: readonly EdgeOverhang[]): EdgeOverhang | null {
+  return overhangs.reduce<EdgeOverhang | null>(
+    (most, one) => (most === null || one.overhangIn > most.overhangIn + SAME_LENGTH_IN ? one : most),
+    null,
+  );
+}
+
+function areaOf({ corners }: Bearing): { readonly kind: 'polygon'; readonly points: readonly Point[] } {
+  return { kind: 'polygon', points: corners };
 }
 
 /** A corner counts as an inside corner from this turn beyond straight. */

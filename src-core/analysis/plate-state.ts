@@ -2,7 +2,6 @@
 import type {
   ContactLinks,
   ContactSystem,
-  ForwardLanes,
   MomentOperator,
   PlateFactor,
   PlateLayout,
@@ -10,13 +9,11 @@ import type {
 } from '../plate';
 import {
   assemblePlate,
-  createBanks,
   factorPlate,
-  forwardMany,
-  laneProducts,
+  LANES_PER_BANK,
   momentOperator,
-  packLoads,
   prepareContact,
+  solveMany,
 } from '../plate';
 import type { Bound, Contact } from './types';
 
@@ -31,8 +28,8 @@ export interface PlateState {
   readonly factor: PlateFactor;
   readonly operator: MomentOperator;
   readonly contacts: readonly Contact[];
-  /** Forward-solved unit loads, one a distinct contact node. */
-  readonly nodeLanes: ForwardLanes;
+  /** Deflection of every node under a unit load at each distinct contact node, in the three-point frame: row after row. */
+  readonly unitDeflections: Float64Array;
   /** Distinct contact nodes, and for each contact its place among them. */
   readonly contactNodes: Int32Array;
   readonly nodeOfContact: Int32Array;
@@ -62,17 +59,14 @@ export function buildPlateState(
   const { factor } = result;
 
   const { contactNodes, nodeOfContact } = distinctNodes(contacts, layout);
-  const nodeLanes = forwardLoads(
-    factor,
-    Array.from(contactNodes, (node) => ({ node: Int32Array.of(node), lbf: Float64Array.of(1) })),
-  );
-  const byNode = laneProducts(factor, nodeLanes, nodeLanes);
+  const unitDeflections = unitLoadDeflections(factor, contactNodes);
   const n = contacts.length;
-  const m = contactNodes.length;
+  const nodes = mesh.xIn.length;
   const plateFlexibility = new Float64Array(n * n);
   for (let i = 0; i < n; i++)
-    for (let j = 0; j < n; j++)
-      plateFlexibility[i * n + j] = byNode[nodeOfContact[i]! * m + nodeOfContact[j]!]!;
+    for (let j = 0; j < n; j++) {
+      plateFlexibility[i * n + j] = unitDeflections[nodeOfContact[i]! * nodes + contacts[j]!.node]!;
+    }
 
   const system = (bound: Bound): ContactSystem | null => {
     const flexibility = plateFlexibility.slice();
@@ -84,27 +78,32 @@ export function buildPlateState(
     factor,
     operator: momentOperator(mesh, bending),
     contacts,
-    nodeLanes,
+    unitDeflections,
     contactNodes,
     nodeOfContact,
     systems: { low: system('low'), high: system('high') },
   };
 }
 
-/** Forward-solves vertical nodal loads, as many lanes as loads. */
-export function forwardLoads(factor: PlateFactor, loads: readonly NodalLoad[]): ForwardLanes {
+/** Solves a unit load at each of the nodes, a bank of right-hand sides at a time, and keeps the deflections. */
+function unitLoadDeflections(factor: PlateFactor, at: Int32Array): Float64Array {
   const n = factor.held.length;
-  const dense = new Float64Array(n * loads.length);
-  loads.forEach((load, lane) => {
-    for (let i = 0; i < load.node.length; i++) {
-      const at = lane * n + 3 * load.node[i]!;
-      dense[at] = dense[at]! + load.lbf[i]!;
-    }
-  });
-  const banks = createBanks(factor, loads.length);
-  const startRows = packLoads(factor, dense, banks);
-  forwardMany(factor, banks, loads.length, startRows);
-  return { banks, count: loads.length, startRows };
+  const nodes = n / 3;
+  const deflections = new Float64Array(at.length * nodes);
+  const batch = new Float64Array(n * LANES_PER_BANK);
+  for (let from = 0; from < at.length; from += LANES_PER_BANK) {
+    const group = at.subarray(from, from + LANES_PER_BANK);
+    const lanes = batch.subarray(0, group.length * n);
+    lanes.fill(0);
+    group.forEach((node, lane) => {
+      lanes[lane * n + 3 * node] = 1;
+    });
+    solveMany(factor, lanes, lanes);
+    for (let lane = 0; lane < group.length; lane++)
+      for (let node = 0; node < nodes; node++)
+        deflections[(from + lane) * nodes + node] = lanes[lane * n + 3 * node]!;
+  }
+  return deflections;
 }
 
 function linksOf(contacts: readonly Contact[], bound: Bound): ContactLinks {

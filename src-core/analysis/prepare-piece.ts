@@ -43,6 +43,8 @@ const CHORD_IN = 1 / 32;
 const FINEST_MESH_IN = 1;
 const COARSEST_MESH_IN = 3;
 const MOST_NODES = 4_000;
+/** Contact points along a line, at the closest. */
+const CONTACT_STEP_IN = 3;
 /** About how many places of the roving patch are tried. */
 const ROVING_PLACES = 110;
 /** A piece meshed, loaded and factored, before any load case is solved. */
@@ -88,7 +90,7 @@ export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): P
   const region: Region = { outer: plan.outer, holes: plan.holes };
 
   const meshSizeIn = options.meshSizeIn ?? meshSizeFor(region);
-  const bearingPlans = planBearings(piece, region, options.day, Math.max(2.5, 2 * meshSizeIn));
+  const bearingPlans = planBearings(piece, region, options.day, Math.max(CONTACT_STEP_IN, 2 * meshSizeIn));
   if (bearingPlans.length === 0) {
     return cannot(
       'no-support',

@@ -24,8 +24,11 @@ export function shearReader(mesh: PlateMesh, contacts: readonly Contact[], thick
   const n = mesh.xIn.length;
   const open = new Uint8Array(n).fill(1);
   for (const { at } of contacts)
-    for (let i = 0; i < n; i++)
-      if (Math.hypot(mesh.xIn[i]! - at.xIn, mesh.yIn[i]! - at.yIn) < thicknessIn) open[i] = 0;
+    for (let i = 0; i < n; i++) {
+      const dx = mesh.xIn[i]! - at.xIn;
+      const dy = mesh.yIn[i]! - at.yIn;
+      if (dx * dx + dy * dy < thicknessIn * thicknessIn) open[i] = 0;
+    }
   const shares = cornerShares(mesh);
   const qx = new Float64Array(n);
   const qy = new Float64Array(n);
@@ -53,16 +56,16 @@ export function worstShear(
 ): { readonly shearLbfPerIn: number; readonly node: number } | null {
   fillShear(reader, field);
   const { mesh, open, qx, qy } = reader;
-  let best = least;
+  let bestSquare = least * least;
   let bestNode = -1;
   for (let i = 0; i < open.length; i++) {
     if (open[i] === 0) continue;
-    const q = Math.hypot(qx[i]!, qy[i]!);
-    if (q <= best || isUnder(live, mesh.xIn[i]!, mesh.yIn[i]!, mesh.sizeIn)) continue;
-    best = q;
+    const square = qx[i]! * qx[i]! + qy[i]! * qy[i]!;
+    if (square <= bestSquare || isUnder(live, mesh.xIn[i]!, mesh.yIn[i]!, mesh.sizeIn)) continue;
+    bestSquare = square;
     bestNode = i;
   }
-  return bestNode < 0 ? null : { shearLbfPerIn: best, node: bestNode };
+  return bestNode < 0 ? null : { shearLbfPerIn: Math.sqrt(bestSquare), node: bestNode };
 }
 
 function isUnder(live: LiveLoad, x: number, y: number, marginIn: number): boolean {

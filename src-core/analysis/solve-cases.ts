@@ -4,13 +4,11 @@ import {
   applyMomentOperator,
   createMomentField,
   LANES_PER_BANK,
-  laneProducts,
   resultantOf,
   solveContact,
   solveMany,
 } from '../plate';
 import type { NodalLoad, PlateState } from './plate-state';
-import { forwardLoads } from './plate-state';
 import type { Bound } from './types';
 
 /** The loads of a piece on its nodes: what is always there, and each live load. */
@@ -44,14 +42,20 @@ export interface FreeDeflections {
   readonly live: readonly Float64Array[];
 }
 
-/** Forward-solves the loads and reads what they alone would deflect at each contact. */
+/** What the loads alone would deflect at each contact, in the frame, by reciprocity from the unit loads there. */
 export function freeDeflections(state: PlateState, loads: LoadSet): FreeDeflections {
-  const lanes = forwardLoads(state.factor, [loads.dead, ...loads.live]);
-  const products = laneProducts(state.factor, lanes, state.nodeLanes);
-  const m = state.contactNodes.length;
-  const row = (lane: number) =>
-    Float64Array.from(state.contacts, (_, i) => products[lane * m + state.nodeOfContact[i]!]!);
-  return { dead: row(0), live: loads.live.map((_, i) => row(i + 1)) };
+  const { unitDeflections, contactNodes, nodeOfContact, contacts } = state;
+  const nodes = state.mesh.xIn.length;
+  const under = (load: NodalLoad): Float64Array => {
+    const atNodes = Float64Array.from(contactNodes, (_, c) => {
+      let sum = 0;
+      for (let i = 0; i < load.node.length; i++)
+        sum += load.lbf[i]! * unitDeflections[c * nodes + load.node[i]!]!;
+      return sum;
+    });
+    return Float64Array.from(contacts, (_, i) => atNodes[nodeOfContact[i]!]!);
+  };
+  return { dead: under(loads.dead), live: loads.live.map(under) };
 }
 
 /**

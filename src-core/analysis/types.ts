@@ -60,6 +60,8 @@ export interface PieceShape {
   readonly holes: readonly (readonly Point[])[];
   readonly overhangs: readonly EdgeOverhang[];
   readonly longestOverhang: EdgeOverhang | null;
+  /** The same as if the brackets were not there. */
+  readonly longestOverhangWithoutBrackets: EdgeOverhang | null;
   readonly freeSpan: FreeSpan | null;
   /** Extent along the longest edge and across it. */
   readonly lengthIn: number;

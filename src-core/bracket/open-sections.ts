@@ -96,7 +96,7 @@ export const angleFreeInertia = formula<Symbols<'Ix' | 'Iy' | 'Ixy'>>({
 
 /**
  * Section modulus of an angle under a vertical load, free to move sideways, in3: the least over its five corners.
- * b, d, t, x, y: in; Ix, Iy, Ixy: in4. For equal legs this is the 0.80 of AISC 360-22 F10.2 within 2 %.
+ * b, d, t, x, y: in; Ix, Iy, Ixy: in4. For equal legs this is the 0.80 of AISC 360-22 F10.2 within 5 %.
  */
 export const angleFreeModulus = formula<Symbols<'b' | 'd' | 't' | 'x' | 'y' | 'Ix' | 'Iy' | 'Ixy'>>({
   symbol: 'Sfree',

@@ -20,6 +20,10 @@ export interface Limits {
   /** Deflection of a span as a share of it, and the step that an eye sees against a cabinet. */
   readonly deflectionSpanShare: number;
   readonly deflectionStepIn: number;
+  /** No limit of deflection is set finer than this, however short the overhang. */
+  readonly deflectionLeastIn: number;
+  /** Concrete beside a cutout narrower than this is looked at as a strip. */
+  readonly narrowStripIn: number;
   readonly coverUnderTopIn: number;
   readonly coverWetFaceIn: number;
   /** Trade rules, shown as hints and never as checks. */
@@ -45,6 +49,8 @@ export const DEFAULT_LIMITS: Limits = {
   heavyPieceLb: 1000,
   deflectionSpanShare: 1 / 360, // ACI 318-19 Table 24.2.2, floors with live load
   deflectionStepIn: 1 / 16,
+  deflectionLeastIn: 1 / 32,
+  narrowStripIn: 6,
   coverUnderTopIn: 0.5,
   coverWetFaceIn: 0.75,
   ruleOverhangShare: 1 / 3,

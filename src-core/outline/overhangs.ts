@@ -1,11 +1,12 @@
 /** Measured overhangs: from each edge inward to the first bearing. */
-import type { Bearing, LineReading } from './bearings';
+import type { Bearing, LineReading, Reach } from './bearings';
 import { bearingAhead, readLine, slabAhead } from './bearings';
+import { nearestOnOutline, whereInPolygon } from './containment';
 import type { OutlineEdge } from './edges';
 import { outlineEdges } from './edges';
 import type { Point, Region } from './point';
-import { moved, TOUCH_IN } from './point';
-import { alongIn } from './segments';
+import { moved, distanceIn as spanIn, TOUCH_IN } from './point';
+import { alongIn, nearestOnSegment } from './segments';
 
 export interface OverhangInput {
   readonly region: Region;
@@ -35,6 +36,8 @@ const BESIDE_IN = 1e-5;
 /** Readings closer than this are one reading, in. */
 const SAME_READING_IN = 1e-6;
 
+const BESIDE_SHARE = 0.5;
+
 interface Sample {
   readonly atIn: number;
   readonly distanceIn: number | null;
@@ -44,7 +47,7 @@ interface Sample {
 
 /**
  * For each edge of the outline the largest overhang (in): over points along the edge, the distance along the inward
- * normal to the first bearing met before the slab ends. A cutout ends the slab. A point that lies on a bearing is at
+ * normal to the first bearing met before the slab ends, or to a bearing beside it less than half as far. A cutout ends the slab. A point that lies on a bearing is at
  * distance 0. Of points with the same overhang the one nearest the middle of the edge is named. Plane geometry.
  */
 export function measureOverhangs(input: OverhangInput): EdgeOverhang[] {
@@ -83,8 +86,26 @@ function sampleAt(edge: OutlineEdge, atIn: number, input: OverhangInput): Sample
   const origin = moved(edge.a, edge.direction, atIn);
   const reading: LineReading = readLine(origin, edge.inward, input.region, input.bearings);
   const depthIn = slabAhead(reading, 0)?.toIn ?? 0;
-  const reach = bearingAhead(reading, 0, depthIn);
+  const ahead = bearingAhead(reading, 0, depthIn);
+  const reach = ahead === null ? null : nearestBearing(origin, ahead, input.bearings);
   return { atIn, distanceIn: reach?.distanceIn ?? null, bearing: reach?.bearing ?? null, depthIn };
+}
+
+/**
+ * The bearing met straight ahead, or one beside the ray less than half as far off: a ray along a front strip, or between
+ * two arms, runs past what carries the edge. Half is common practice, no source.
+ */
+function nearestBearing(origin: Point, ahead: Reach, bearings: readonly Bearing[]): Reach {
+  return bearings.reduce<Reach>((nearest, bearing, index) => {
+    const distanceIn =
+      bearing.kind === 'line'
+        ? spanIn(origin, nearestOnSegment(origin, bearing))
+        : whereInPolygon(origin, bearing.points) === 'outside'
+          ? nearestOnOutline(origin, bearing.points).distanceIn
+          : 0;
+    const isBeside = distanceIn < BESIDE_SHARE * ahead.distanceIn - SAME_READING_IN;
+    return isBeside && distanceIn < nearest.distanceIn ? { distanceIn, bearing: index } : nearest;
+  }, ahead);
 }
 
 /** Even steps from end to end with the middle among them, and the ends of the bearings as seen from the edge. */

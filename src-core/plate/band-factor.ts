@@ -15,9 +15,7 @@
  */
 
 import { eliminationRow, type PlateLayout, type PlateMatrix } from './plate-stiffness';
-
-/** A pivot below this share of its own diagonal is rounding, not stiffness. A ratio; engineering judgement. */
-const SMALLEST_PIVOT_RATIO = 1e-13;
+import { findLooseFreedom } from './rigid-hold';
 
 export interface PlateFactor {
   readonly layout: PlateLayout;
@@ -28,7 +26,10 @@ export interface PlateFactor {
 
 export type FactorResult =
   | { readonly ok: true; readonly factor: PlateFactor }
-  /** The plate is loose: nothing resists freedom `row` (3 * node + 0, 1 or 2, mesh order). */
+  /**
+   * The plate is loose: nothing resists freedom `row` (3 * node + 0, 1 or 2, mesh order). Or its springs are so soft beside the
+   * slab that rounding ate them.
+   */
   | { readonly ok: false; readonly row: number };
 
 export interface FactorChoices {
@@ -43,6 +44,8 @@ export interface FactorChoices {
 /** Factors the plate's stiffness with its held freedoms and springs. Leaves `matrix` as it is. */
 export function factorPlate(matrix: PlateMatrix, choices: FactorChoices = {}): FactorResult {
   const { layout } = matrix;
+  const loose = findLooseFreedom(layout.parts, choices.fixed, choices.springs);
+  if (loose >= 0) return { ok: false, row: loose };
   const n = 3 * layout.nodeCount;
   const held = new Uint8Array(n);
   const springs = new Float64Array(n);
@@ -155,15 +158,12 @@ function reduceBlock(layout: PlateLayout, block: number, values: Float64Array): 
 /** Factors the 3 x 3 on a block's diagonal. Gives -1, or the freedom whose pivot is not positive. */
 function factorDiagonal(layout: PlateLayout, block: number, values: Float64Array): number {
   const at = layout.offset[block + 1]! - 9;
-  const k0 = values[at]!;
-  const k1 = values[at + 4]!;
-  const k2 = values[at + 8]!;
-  let d00 = k0;
+  let d00 = values[at]!;
   let d10 = values[at + 1]!;
   let d20 = values[at + 2]!;
-  let d11 = k1;
+  let d11 = values[at + 4]!;
   let d21 = values[at + 5]!;
-  let d22 = k2;
+  let d22 = values[at + 8]!;
   for (let p = layout.offset[block]!; p < at; p += 3) {
     const a0 = values[p]!;
     const a1 = values[p + 1]!;
@@ -175,16 +175,16 @@ function factorDiagonal(layout: PlateLayout, block: number, values: Float64Array
     d21 -= a2 * a1;
     d22 -= a2 * a2;
   }
-  if (!(d00 > SMALLEST_PIVOT_RATIO * k0)) return 0;
+  if (!(d00 > 0)) return 0;
   const per0 = 1 / Math.sqrt(d00);
   const l10 = d10 * per0;
   const l20 = d20 * per0;
   d11 -= l10 * l10;
-  if (!(d11 > SMALLEST_PIVOT_RATIO * k1)) return 1;
+  if (!(d11 > 0)) return 1;
   const per1 = 1 / Math.sqrt(d11);
   const l21 = (d21 - l20 * l10) * per1;
   d22 -= l20 * l20 + l21 * l21;
-  if (!(d22 > SMALLEST_PIVOT_RATIO * k2)) return 2;
+  if (!(d22 > 0)) return 2;
   values[at] = per0;
   values[at + 1] = l10;
   values[at + 2] = l20;

@@ -42,6 +42,16 @@ export interface ContactSystem {
   /** Reactions for unit openings with every link bearing, and for unit resultants. */
   readonly response: Float64Array;
   readonly resultantResponse: Float64Array;
+  /** Factors of sets of bearing links met before; a memory of work done, not of results. */
+  readonly factors: Map<string, BearingFactor>;
+}
+
+/** Cholesky factor of the flexibility of the bearing links, and the rigid motion's share of it. */
+interface BearingFactor {
+  readonly factor: Float64Array;
+  /** A^-1 R, three columns. */
+  readonly columns: Float64Array;
+  readonly rigidInverse: Float64Array;
 }
 
 export interface ContactSolution {
@@ -57,6 +67,7 @@ const GROUND_LBF_PER_IN = 1e-7;
 /** A rigid motion beyond this is no bearing at all but a slab on its way over. */
 const OVERTURNED_IN = 1e3;
 const MOST_PASSES = 400;
+const MOST_FACTORS = 24;
 const PATIENCE = 12;
 const TOLERANCE = 1e-10;
 
@@ -128,6 +139,7 @@ export function prepareContact(links: ContactLinks, complianceInPerLbf: Float64A
     groundLbfPerIn: GROUND_LBF_PER_IN,
     response,
     resultantResponse,
+    factors: new Map(),
   };
 }
 
@@ -293,46 +305,60 @@ function bearOnly(
   reaction: Float64Array,
   opening: Float64Array,
 ): void {
-  const { count: n, flexibility, rigid, groundLbfPerIn } = system;
+  const { count: n, flexibility, rigid } = system;
   const m = on.length;
-  reaction.fill(0);
-  const a = new Float64Array(m * m);
-  const columns = new Float64Array(m * 4);
-  for (let p = 0; p < m; p++) {
-    const i = on[p]!;
-    for (let q = 0; q <= p; q++) a[p * m + q] = flexibility[i * n + on[q]!]!;
-    columns[p] = b[i]!;
-    for (let c = 0; c < 3; c++) columns[m * (c + 1) + p] = rigid[i * 3 + c]!;
-  }
-  if (m > 0 && !choleskyInPlace(a, m))
-    throw new Error(`contact flexibility of ${m} links is not positive definite`);
-  choleskySolve(a, m, columns, 4);
+  const { factor, columns, rigidInverse } = bearingFactor(system, on);
+  const x = Float64Array.from(on, (i) => b[i]!);
+  choleskySolve(factor, m, x, 1);
 
   // (Rᵀ A⁻¹ R + eps) q = load - Rᵀ A⁻¹ b
-  const s = new Float64Array(9);
   const t = new Float64Array(3);
   for (let c = 0; c < 3; c++) {
-    for (let d = 0; d < 3; d++)
-      for (let p = 0; p < m; p++)
-        s[c * 3 + d] = s[c * 3 + d]! + rigid[on[p]! * 3 + c]! * columns[m * (d + 1) + p]!;
-    s[c * 4] = s[c * 4]! + groundLbfPerIn;
     let sum = resultant[c]!;
-    for (let p = 0; p < m; p++) sum -= rigid[on[p]! * 3 + c]! * columns[p]!;
+    for (let p = 0; p < m; p++) sum -= rigid[on[p]! * 3 + c]! * x[p]!;
     t[c] = sum;
   }
-  const q = multiply3(inverse3(s), t);
-  for (let p = 0; p < m; p++) {
-    reaction[on[p]!] =
-      columns[p]! + columns[m + p]! * q[0]! + columns[2 * m + p]! * q[1]! + columns[3 * m + p]! * q[2]!;
-  }
+  const q = multiply3(rigidInverse, t);
+  reaction.fill(0);
   const isOn = new Uint8Array(n);
-  for (const i of on) isOn[i] = 1;
+  for (let p = 0; p < m; p++) {
+    isOn[on[p]!] = 1;
+    reaction[on[p]!] = x[p]! + columns[p]! * q[0]! + columns[m + p]! * q[1]! + columns[2 * m + p]! * q[2]!;
+  }
   for (let i = 0; i < n; i++) {
     if (isOn[i] === 1) continue;
     let w = b[i]! + rigid[i * 3]! * q[0]! + rigid[i * 3 + 1]! * q[1]! + rigid[i * 3 + 2]! * q[2]!;
     for (let p = 0; p < m; p++) w -= flexibility[i * n + on[p]!]! * reaction[on[p]!]!;
     opening[i] = -w;
   }
+}
+
+/** Factor for a set of bearing links, kept for the next load that bears on the same set. */
+function bearingFactor(system: ContactSystem, on: readonly number[]): BearingFactor {
+  const key = on.join(' ');
+  const known = system.factors.get(key);
+  if (known !== undefined) return known;
+  const { count: n, flexibility, rigid, groundLbfPerIn } = system;
+  const m = on.length;
+  const factor = new Float64Array(m * m);
+  const columns = new Float64Array(m * 3);
+  for (let p = 0; p < m; p++) {
+    for (let q = 0; q <= p; q++) factor[p * m + q] = flexibility[on[p]! * n + on[q]!]!;
+    for (let c = 0; c < 3; c++) columns[m * c + p] = rigid[on[p]! * 3 + c]!;
+  }
+  if (!choleskyInPlace(factor, m))
+    throw new Error(`contact flexibility of ${m} links is not positive definite`);
+  choleskySolve(factor, m, columns, 3);
+  const s = new Float64Array(9);
+  for (let c = 0; c < 3; c++) {
+    for (let d = 0; d < 3; d++)
+      for (let p = 0; p < m; p++) s[c * 3 + d] = s[c * 3 + d]! + rigid[on[p]! * 3 + c]! * columns[m * d + p]!;
+    s[c * 4] = s[c * 4]! + groundLbfPerIn;
+  }
+  const found = { factor, columns, rigidInverse: inverse3(s) };
+  if (system.factors.size >= MOST_FACTORS) system.factors.clear();
+  system.factors.set(key, found);
+  return found;
 }
 
 /** Reads the rigid motion back from the equations of the bearing links (least squares) and judges it. */

@@ -123,31 +123,46 @@ const SIDE_MIDDLES: readonly (readonly [number, number, number])[] = [
   [0.5, 0, 0.5],
 ];
 
-const scratchB = new Float64Array(CURVATURE_ENTRIES);
-const scratchDb = new Float64Array(CURVATURE_ENTRIES);
+/** Room to make element stiffnesses in, one after another. */
+export interface DktRoom {
+  /** The stiffness, 9 x 9 row by row. */
+  readonly stiffness: Float64Array;
+  readonly b: Float64Array;
+  readonly db: Float64Array;
+}
+
+/** Room for `dktStiffness`. */
+export function createDktRoom(): DktRoom {
+  return {
+    stiffness: new Float64Array(81),
+    b: new Float64Array(CURVATURE_ENTRIES),
+    db: new Float64Array(CURVATURE_ENTRIES),
+  };
+}
 
 /**
- * Element stiffness, 9 x 9 row by row into `into`, for the bending matrix that starts at `bending[offset]`.
- * B is linear, so the three side middles integrate it exactly.
+ * Element stiffness, 9 x 9 row by row, written to `room.stiffness`, for the bending matrix that starts at
+ * `bending[offset]`. B is linear, so the three side middles integrate it exactly.
  * Source: Batoz, Bathe & Ho 1980.
  */
 export function dktStiffness(
   geometry: TriangleGeometry,
   bending: Float64Array,
   offset: number,
-  into: Float64Array,
+  room: DktRoom,
 ): Float64Array {
-  into.fill(0, 0, 81);
+  const into = room.stiffness.fill(0);
+  const { db } = room;
   const weight = geometry.areaIn2 / 3;
   for (const at of SIDE_MIDDLES) {
-    const b = dktCurvatureMatrix(geometry, at, scratchB);
-    multiplyBending(bending, offset, b, scratchDb);
+    const b = dktCurvatureMatrix(geometry, at, room.b);
+    multiplyBending(bending, offset, b, db);
     for (let i = 0; i < 9; i++) {
       const b0 = weight * b[i]!;
       const b1 = weight * b[9 + i]!;
       const b2 = weight * b[18 + i]!;
       for (let j = 0; j <= i; j++) {
-        const sum = b0 * scratchDb[j]! + b1 * scratchDb[9 + j]! + b2 * scratchDb[18 + j]!;
+        const sum = b0 * db[j]! + b1 * db[9 + j]! + b2 * db[18 + j]!;
         into[9 * i + j] = into[9 * i + j]! + sum;
       }
     }

@@ -1,6 +1,6 @@
 export type { FactorResult, PlateFactor } from './band-factor';
 export { factorPlate } from './band-factor';
-export { backwardMany, createBanks, forwardMany, LANES_PER_BANK, packLoads, solveMany } from './band-solve';
+export { LANES_PER_BANK, solveMany } from './band-solve';
 export { bendingMatrix, crackedBendingMatrix, plateRigidity } from './bending-matrix';
 export type { ContactLinks, ContactSolution, ContactSystem } from './contact';
 export { prepareContact, resultantOf, solveContact } from './contact';
@@ -13,8 +13,6 @@ export {
   turnMoments,
   woodArmer,
 } from './design-moments';
-export type { ForwardLanes } from './lane-products';
-export { laneProducts } from './lane-products';
 export type { MeshInput, MeshResult, PlateMesh } from './mesh';
 export { meshRegion } from './mesh';
 export { buildLocator } from './mesh-locate';

@@ -162,6 +162,19 @@ function farEnd(graph: NodeGraph, seed: number): number[] {
   return lastOf(levels);
 }
 
+/** Connected part of each node, parts counted from 0. */
+export function nodeParts(graph: NodeGraph): { readonly partOf: Int32Array; readonly partCount: number } {
+  const levelOf = new Int32Array(graph.start.length - 1).fill(-1);
+  const partOf = new Int32Array(levelOf.length);
+  let partCount = 0;
+  for (let seed = 0; seed < levelOf.length; seed++) {
+    if (levelOf[seed] !== -1) continue;
+    for (const node of levelsFrom(graph, [seed], levelOf).nodes) partOf[node] = partCount;
+    partCount++;
+  }
+  return { partOf, partCount };
+}
+
 /** Levels from a whole end of each connected part. */
 interface EndLevels {
   readonly levelOf: Int32Array;

@@ -13,10 +13,11 @@
  */
 
 import { BENDING_ENTRIES } from './bending-matrix';
-import { dktStiffness, FREEDOMS_PER_NODE, type TriangleMesh, triangleGeometry } from './dkt';
-import { firstPositions, type NodeOrder, nodeGraph, orderNodes } from './ordering';
+import { createDktRoom, dktStiffness, FREEDOMS_PER_NODE, type TriangleMesh, triangleGeometry } from './dkt';
+import { firstPositions, type NodeOrder, nodeGraph, nodeParts, orderNodes } from './ordering';
+import type { PlateParts } from './rigid-hold';
 
-/** Where each entry of the matrix and of its factor lies. Depends on the mesh's triangles alone. */
+/** Where each entry of the matrix and of its factor lies. */
 export interface PlateLayout {
   readonly nodeCount: number;
   readonly order: NodeOrder;
@@ -24,6 +25,7 @@ export interface PlateLayout {
   readonly first: Int32Array;
   /** Start of each block in `values`; one more entry for the end. */
   readonly offset: Int32Array;
+  readonly parts: PlateParts;
 }
 
 export interface PlateMatrix {
@@ -41,7 +43,8 @@ export function layOutPlate(mesh: TriangleMesh): PlateLayout {
   for (let position = 0; position < nodeCount; position++) {
     offset[position + 1] = offset[position]! + 9 * (position - first[position]! + 1);
   }
-  return { nodeCount, order, first, offset };
+  const parts = { xIn: mesh.xIn, yIn: mesh.yIn, ...nodeParts(graph) };
+  return { nodeCount, order, first, offset, parts };
 }
 
 /** Row of a freedom (3 * node + 0, 1 or 2) in the elimination order. */
@@ -58,10 +61,11 @@ export function assemblePlate(mesh: TriangleMesh, bending: Float64Array, layout:
   const triangleCount = mesh.triangles.length / 3;
   const step = bendingStep(bending, triangleCount);
   const values = new Float64Array(layout.offset[layout.nodeCount]!);
-  const element = new Float64Array(81);
+  const room = createDktRoom();
+  const element = room.stiffness;
   const { positionOf } = layout.order;
   for (let t = 0; t < triangleCount; t++) {
-    dktStiffness(triangleGeometry(mesh, t), bending, step * t, element);
+    dktStiffness(triangleGeometry(mesh, t), bending, step * t, room);
     for (let i = 0; i < 3; i++) {
       const row = positionOf[mesh.triangles[3 * t + i]!]!;
       for (let j = 0; j < 3; j++) {

@@ -50,9 +50,9 @@ export function checkJob(job: Job, options: CheckJobOptions = {}): JobResult {
 
   const siteLevel = worstLevel(site);
   const pieceLevel = pieces.reduce<Level>((level, { verdict }) => worse(level, verdict.level), 'holds');
-  const wayLevel = pieces.reduce(
+  const wayLevel = pieces.reduce<Level>(
     (level, { worstOnTheWay: way }) => worse(level, way?.level ?? 'holds'),
-    'holds' as const,
+    'holds',
   );
   const level = worse(worse(pieceLevel, wayLevel), siteLevel);
   return {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { readJob } from '../../../src-core/job';
+import { readJob, readJobText } from '../../../src-core/job';
 import { mutateJob } from '../../support/mutate-job';
-import { seededRandom } from '../../support/seeded-random';
+import { diceOf, seededRandom } from '../../support/seeded-random';
 import { smallJob } from '../../support/small-job';
 
 const GALLEY: unknown = JSON.parse(
@@ -50,3 +50,52 @@ describe('a job file broken at random is taken or refused with a place, never a 
     expect(job).toEqual(smallJob());
   });
 });
+
+describe('a job text broken at random', () => {
+  test('is placed by line and column wherever it is no JSON, and read as its value where it is', () => {
+    const text = JSON.stringify(smallJob(), null, 1);
+    const seen = { broken: 0, whole: 0 };
+    fc.assert(
+      fc.property(fc.nat(), (seed) => {
+        const dice = diceOf(seededRandom(seed));
+        const at = dice.whole(0, text.length);
+        const inserted = dice.pick([
+          '',
+          '',
+          ',',
+          '}',
+          ']',
+          '"',
+          '\\',
+          ':',
+          '0',
+          '.',
+          '-',
+          'e',
+          '\n',
+          'null',
+          '\u00e9',
+        ]);
+        const damaged = text.slice(0, at) + inserted + text.slice(at + dice.whole(0, 2));
+        const reading = readJobText(damaged);
+        const value = parsed(damaged);
+        seen[value === undefined ? 'broken' : 'whole'] += 1;
+        if (value !== undefined) expect(reading).toEqual(readJob(value));
+        else {
+          expect(reading).toMatchObject({ ok: false, problems: [{ code: 'not-json' }] });
+          expect(reading.ok ? '' : reading.problems[0]!.sentence).toMatch(/: at line \d+, column \d+, /);
+        }
+      }),
+      { numRuns: 600, seed: 20270426 },
+    );
+    expect(Math.min(seen.broken, seen.whole)).toBeGreaterThan(50);
+  });
+});
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}

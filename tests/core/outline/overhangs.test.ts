@@ -63,11 +63,28 @@ describe('measured overhangs', () => {
   });
 
   test('the last hundredth of an inch past the end of a bearing is found at any sample step', () => {
-    const bearings = [line(0, 14, 96, 14), line(0, 6, 95.99, 6)];
-    expect(measureOverhangs({ region: ledge, bearings, sampleIn: 40 })[0]?.overhangIn).toBe(14);
+    const bearings = [line(0, 11, 96, 11), line(0, 6, 95.99, 6)];
+    expect(measureOverhangs({ region: ledge, bearings, sampleIn: 40 })[0]?.overhangIn).toBe(11);
     // a bearing that reaches past the end leaves no place for the farther one
-    const whole = [line(0, 14, 96, 14), line(-1, 6, 97, 6)];
+    const whole = [line(0, 11, 96, 11), line(-1, 6, 97, 6)];
     expect(measureOverhangs({ region: ledge, bearings: whole, sampleIn: 40 })[0]?.overhangIn).toBe(6);
+  });
+
+  test('the strip in front of cabinets set back 1.5 in hangs over 1.5 in at its end, not to the far cabinet', () => {
+    const counter = { outer: rectangle(0, 0, 96, 25.5), holes: [] };
+    // the far run stands forward, so a ray along the front strip meets it 80 in away
+    const bearings = [strip(0, 1.5, 60, 25.5), strip(80, -10, 96, 25.5)];
+    const end = measureOverhangs({ region: counter, bearings, sampleIn: 0.5 })[3];
+    expect(end?.edge).toBe(3);
+    expect(end?.overhangIn).toBeCloseTo(1.5, 9);
+  });
+
+  test('an edge point 8 in from each of two arms hangs over 8 in, though the wall is 26 in back', () => {
+    const arms = [strip(7, 4, 9, 26), strip(23, 4, 25, 26), strip(0, 26, 32, 30)];
+    const shelf = { outer: rectangle(8, 0, 24, 30), holes: [] };
+    const [front] = measureOverhangs({ region: shelf, bearings: arms, sampleIn: 1 });
+    // midway: hypot(7, 4) to the corner of the nearest arm
+    expect(front?.overhangIn).toBeCloseTo(Math.hypot(7, 4), 9);
   });
 
   test('a bearing across the ray is met, one that only runs along it is met at its near end', () => {

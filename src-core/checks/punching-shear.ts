@@ -1,0 +1,258 @@
+/** Whether a leg, a bracket or the person on top punches through the slab. */
+import type { Bearing, BoundState, PieceAnalysis } from '../analysis';
+import { printersOf } from '../analysis';
+import type { CriticalPerimeter } from '../concrete';
+import {
+  criticalPerimeter,
+  PHI_PLAIN_RATIO,
+  PHI_SHEAR_RATIO,
+  plainPunching,
+  punchingStrength,
+  punchingStress,
+  sizeEffect,
+} from '../concrete';
+import type { Point } from '../outline';
+import { directionAt, leftOf, moved } from '../outline';
+import type { Line, Worked } from '../workings';
+import { formula, readingLine } from '../workings';
+import { caseWords, round2 } from './case-words';
+import type { Check, CheckContext, CheckRule, Location } from './check';
+import { factoredEffect } from './factored';
+import type { ShearSection } from './shear-section';
+import { shearSection } from './shear-section';
+import { slabAheadIn } from './slab-ahead';
+import { statesOf } from './states';
+
+/** Factored load over punching strength (a ratio). Vu, phiVn: lbf. ACI 318-19 8.5.1.1. */
+export const punchingRatio = formula<{ Vu: number; phiVn: number }>({
+  symbol: 'ratio',
+  label: 'Factored load on the patch over punching strength',
+  formula: 'Vu / phiVn',
+  units: { Vu: 'lbf', phiVn: 'lbf' },
+  unit: '',
+  source: 'ACI 318-19 8.5.1.1',
+  compute: ({ Vu, phiVn }) => Vu / phiVn,
+});
+
+/** Factored load on a patch, lbf; see `factoredEffect`. */
+export const factoredPatchLoad = factoredEffect('Vu', 'Factored load on the patch', 'lbf');
+
+/** One check for the roving load, and one for the worst head of every support that bears on a patch. */
+export const punchingShear: CheckRule = {
+  id: 'punching-shear',
+  title: 'Punching through',
+  run: (context) => [...rovingChecks(context), ...supportChecks(context)],
+};
+
+/** A load on a small rectangle of the slab. */
+interface Patch {
+  readonly centre: Point;
+  readonly angleRad: number;
+  readonly widthIn: number;
+  readonly depthIn: number;
+}
+
+interface Punch {
+  readonly patch: Patch;
+  readonly load: Worked;
+  readonly perimeter: CriticalPerimeter;
+  readonly steps: readonly Worked[];
+  readonly strength: Worked;
+  readonly bySteel: boolean;
+  readonly ratio: Worked;
+}
+
+function rovingChecks(context: CheckContext): Check[] {
+  const { elastic, shape } = context.analysis;
+  const worst = elastic.low.cases.reduce<{ punch: Punch; words: string } | null>((most, { live, words }) => {
+    if (live.kind !== 'roving') return most;
+    const patch = {
+      centre: live.centre,
+      angleRad: shape.axisRad,
+      widthIn: live.widthIn,
+      depthIn: live.depthIn,
+    };
+    const punch = judge(context.analysis, patch, { D: 0, S: live.forceLbf });
+    return most === null || punch.ratio.value > most.punch.ratio.value ? { punch, words } : most;
+  }, null);
+  if (worst === null) return [];
+  const { punch, words } = worst;
+  const where = { kind: 'point', at: punch.patch.centre } as const;
+  return [checkOf(context, punch, { where, words, readings: [], cautions: [] })];
+}
+
+function supportChecks(context: CheckContext): Check[] {
+  const ids = new Set(
+    context.analysis.bearings.flatMap(({ form, support }) => (form === 'patch' ? [support.id] : [])),
+  );
+  return [...ids].flatMap((id) => supportCheck(context, id));
+}
+
+/** The worst head or arm of one support, with what it carries in every state. */
+function supportCheck(context: CheckContext, supportId: string): Check[] {
+  const { analysis } = context;
+  const found = analysis.bearings.flatMap((bearing, index) =>
+    bearing.support.id !== supportId || bearing.form !== 'patch'
+      ? []
+      : statesOf(analysis).flatMap(({ state, words }) => {
+          const push = worstPush(state, index);
+          if (push.S <= 0) return [];
+          const punch = judge(analysis, patchOf(bearing), push);
+          return [{ punch, bearing, push, words, load: caseWords(state, push.caseId) }];
+        }),
+  );
+  const [first] = found;
+  if (first === undefined) return [];
+  const worst = found.reduce((a, b) => (b.punch.ratio.value > a.punch.ratio.value ? b : a), first);
+  const { bearing } = worst;
+  return [
+    checkOf(context, worst.punch, {
+      where: { kind: 'support', supportId, at: bearing.centre },
+      words: `${bearing.words} under ${worst.load}`,
+      readings: found
+        .filter((one) => one.bearing === bearing)
+        .map(({ words, push }) =>
+          readingLine({
+            symbol: 'R',
+            label: `Service push of ${bearing.words}, ${words}`,
+            value: push.S,
+            unit: 'lbf',
+            from: 'plate engine, one-sided supports',
+          }),
+        ),
+      cautions:
+        bearing.part === 'arm' ? ['The arm is taken as pushing evenly over its whole length.'] : [],
+    }),
+  ];
+}
+
+function checkOf(
+  { job, analysis }: CheckContext,
+  punch: Punch,
+  say: {
+    readonly where: Location;
+    readonly words: string;
+    readonly readings: readonly Line[];
+    readonly cautions: readonly string[];
+  },
+): Check {
+  const { patch, load, strength, steps, ratio, bySteel, perimeter } = punch;
+  const { length } = printersOf(job);
+  const holds = ratio.value <= 1;
+  const patchWords = `${length(patch.widthIn)} by ${length(patch.depthIn)} ${PLACE_WORDS[perimeter.place]}`;
+  return {
+    id: punchingShear.id,
+    title: punchingShear.title,
+    pieceId: analysis.piece.id,
+    where: say.where,
+    demand: { value: load.value, unit: 'lbf' },
+    capacity: { value: strength.value, unit: 'lbf' },
+    ratio: ratio.value,
+    level: holds ? (bySteel ? 'steel' : 'holds') : 'change',
+    words: holds
+      ? `Nothing punches through: ${say.words}, on ${patchWords}, uses ${round2(ratio.value)} of what the slab can carry.`
+      : `It may punch through: ${say.words}, on ${patchWords}, is ${round2(ratio.value)} times what the slab can carry.`,
+    needs: holds ? [] : ['thickness', 'support'],
+    workings: [...say.readings, ...[load, ...steps, strength, ratio].map(({ line }) => line)],
+    cautions: say.cautions,
+  };
+}
+
+const PLACE_WORDS = { inside: 'inside the slab', edge: 'at an edge', corner: 'at a corner' } as const;
+
+/** Largest factored push of one bearing over all cases, with its lasting part, and the case. */
+function worstPush(state: BoundState, bearing: number): { D: number; S: number; caseId: string } {
+  const D = state.cases[0]?.reactions[bearing]?.pushLbf ?? 0;
+  let worst = { D, S: D, caseId: state.cases[0]?.id ?? '' };
+  for (const { id, reactions } of state.cases) {
+    const S = reactions[bearing]?.pushLbf ?? 0;
+    if (factoredPatchLoad.compute({ D, S }) > factoredPatchLoad.compute(worst)) worst = { D, S, caseId: id };
+  }
+  return worst;
+}
+
+function judge(analysis: PieceAnalysis, patch: Patch, effect: { D: number; S: number }): Punch {
+  const load = factoredPatchLoad({ D: effect.D, S: effect.S });
+  const section = shearSection(analysis, patch.centre);
+  const bySteel = steelOffers(analysis, patch, section);
+  // a cracked section that has steel counts by its steel; whole concrete counts as plain, or by its steel if that is more
+  const offers =
+    section.isCracked && bySteel.length > 0 ? bySteel : [plainOffer(analysis, patch), ...bySteel];
+  const offer = offers.reduce((a, b) => (b.strength.value > a.strength.value ? b : a));
+  return { patch, load, ...offer, ratio: punchingRatio({ Vu: load.value, phiVn: offer.strength.value }) };
+}
+
+type Offer = Pick<Punch, 'perimeter' | 'steps' | 'strength' | 'bySteel'>;
+
+function plainOffer(analysis: PieceAnalysis, patch: Patch): Offer {
+  const { concrete, piece } = analysis;
+  const h = piece.thicknessIn;
+  const perimeter = perimeterOf(analysis, patch, h);
+  const strength = plainPunching({
+    phi: PHI_PLAIN_RATIO,
+    lambda: concrete.lambda,
+    fc: concrete.strengthPsi,
+    beta: perimeter.betaRatio,
+    bo: perimeter.perimeter.value,
+    h,
+  });
+  return { perimeter, steps: [perimeter.perimeter], strength, bySteel: false };
+}
+
+/** By the steel, where it runs both ways on the stretched side there: mean depth of the two. */
+function steelOffers(analysis: PieceAnalysis, patch: Patch, section: ShearSection): Offer[] {
+  const { concrete } = analysis;
+  const [first, second] = section.steel;
+  if (first === undefined || second === undefined) return [];
+  const d = (first.depthIn + second.depthIn) / 2;
+  const perimeter = perimeterOf(analysis, patch, d);
+  const lambdas = sizeEffect({ d });
+  const bo = perimeter.perimeter.value;
+  const vc = punchingStress({
+    beta: perimeter.betaRatio,
+    alphas: perimeter.alphasRatio,
+    d,
+    bo,
+    lambdas: lambdas.value,
+    lambda: concrete.lambda,
+    fc: concrete.strengthPsi,
+  });
+  const strength = punchingStrength({ phi: PHI_SHEAR_RATIO, vc: vc.value, bo, d });
+  return [{ perimeter, steps: [perimeter.perimeter, lambdas, vc], strength, bySteel: true }];
+}
+
+function perimeterOf(analysis: PieceAnalysis, patch: Patch, depthIn: number): CriticalPerimeter {
+  const gapIn = (wayRad: number, sideIn: number) =>
+    Math.min(
+      slabAheadIn(analysis, patch.centre, wayRad),
+      slabAheadIn(analysis, patch.centre, wayRad + Math.PI),
+    ) -
+    sideIn / 2;
+  return criticalPerimeter({
+    sideXIn: patch.widthIn,
+    sideYIn: patch.depthIn,
+    depthIn,
+    gapXIn: Math.max(0, gapIn(patch.angleRad, patch.widthIn)),
+    gapYIn: Math.max(0, gapIn(patch.angleRad + Math.PI / 2, patch.depthIn)),
+  });
+}
+
+/** The part of a leg's head or an arm that the slab covers, in the support's own directions. */
+function patchOf({ support, corners }: Bearing): Patch {
+  const angleDeg =
+    support.kind === 'bracket' ? support.directionDeg : support.kind === 'leg' ? support.angleDeg : 0;
+  const angleRad = (angleDeg * Math.PI) / 180;
+  const u = directionAt(angleRad);
+  const v = leftOf(u);
+  const along = corners.map((p) => p.xIn * u.x + p.yIn * u.y);
+  const across = corners.map((p) => p.xIn * v.x + p.yIn * v.y);
+  const middle = (values: readonly number[]) => (Math.min(...values) + Math.max(...values)) / 2;
+  const extent = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+  const origin = { xIn: 0, yIn: 0 };
+  return {
+    centre: moved(moved(origin, u, middle(along)), v, middle(across)),
+    angleRad,
+    widthIn: extent(along),
+    depthIn: extent(across),
+  };
+}

@@ -1,0 +1,247 @@
+/** Searches the changes that make a failing piece pass, alone and in bundles of up to three kinds. */
+import { meshSizeFor, printersOf } from '../analysis';
+import type { Check, Limits } from '../checks';
+import { worstLevel } from '../checks';
+import type { Job, Piece } from '../job';
+import { crossCheck, pieceRegion, readJob } from '../job';
+import type { Region } from '../outline';
+import type { Change, ChangeKind, ChangeSearch } from './change';
+import type { Climb } from './climb';
+import { climbLadder } from './climb';
+import { costOf } from './cost';
+import { KINDS, kindsWorthTrying, ladderOf, NEED_OF } from './kinds';
+import { noConfirmation, nothingOfKind, nothingPasses } from './miss-words';
+import { piecePatch } from './patch';
+import type { Ladder, LadderContext, Step } from './step';
+import type { Trial } from './trial';
+import { tryPiece, withPiece } from './trial';
+
+export interface SearchOptions {
+  /** Checks of the piece as drawn, at change or engineer. */
+  readonly failing: readonly Check[];
+  /** Mesh of the verdict, on which every offer is confirmed; null is the piece's own. */
+  readonly finalMeshSizeIn: number | null;
+  /** Mesh of the trials. */
+  readonly trialMeshSizeIn?: number;
+  /** How many offers are wanted: 1 for the verdict's words; all where left out. */
+  readonly most?: number;
+  readonly limits: Limits;
+  readonly onProgress?: (evaluations: number, words: string) => void;
+  readonly isCancelled?: () => boolean;
+}
+
+const TRIAL_MESH_IN = 3;
+const MOST_KINDS = 3;
+/** Near misses of a level that are carried on into bundles. */
+const MOST_NEAR_MISSES = 3;
+/** With so many offers of fewer kinds no larger bundle is looked for. */
+const ENOUGH_OFFERS = 2;
+/** Trials after which the search ends with what it has. */
+const MOST_EVALUATIONS = 150;
+/** Larger steps tried when one that passes on the coarse mesh fails on the fine one. */
+const MOST_CONFIRMATIONS = 3;
+
+/** A near miss that a further kind of change may turn into a pass. */
+interface Node {
+  readonly steps: readonly Step[];
+  readonly trial: Trial;
+  readonly failing: readonly Check[];
+}
+
+interface Search {
+  readonly job: Job;
+  readonly piece: Piece;
+  readonly options: SearchOptions;
+  readonly trialMeshIn: number | null;
+  readonly changes: Change[];
+  readonly failed: ChangeSearch['failed'][number][];
+  readonly tryOn: (steps: readonly Step[], meshSizeIn: number | null) => Trial | null;
+  readonly isOver: () => boolean;
+}
+
+/**
+ * Every kind of change that may mend what fails is tried alone, smallest first; where too few pass, near misses are bundled
+ * with further kinds. Each offer has passed every check of the whole piece on the mesh of the verdict.
+ */
+export function searchChanges(job: Job, pieceId: string, options: SearchOptions): ChangeSearch {
+  const piece = job.pieces.find(({ id }) => id === pieceId);
+  if (piece === undefined) throw new Error(`job ${job.id} has no piece ${pieceId}`);
+  const region = regionOf(piece);
+  let evaluations = 0;
+  const isOver = () => evaluations >= MOST_EVALUATIONS || options.isCancelled?.() === true;
+  const search: Search = {
+    job,
+    piece,
+    options,
+    trialMeshIn: trialMeshFor(region, options),
+    changes: [],
+    failed: [],
+    isOver,
+    tryOn: (steps, meshSizeIn) => {
+      const changed = steps.at(-1)?.piece ?? piece;
+      if (isOver() || !fitsAlone(job, changed)) return null;
+      const rated = steps.flatMap(({ ratedSupportIds }) => ratedSupportIds);
+      const trial = tryPiece(job, changed, rated, meshSizeIn, options.limits);
+      evaluations++;
+      options.onProgress?.(evaluations, steps.map(({ shortTitle }) => shortTitle).join('; '));
+      return trial;
+    },
+  };
+  const start = search.tryOn([], search.trialMeshIn);
+  let nodes: Node[] = start === null ? [] : [{ steps: [], trial: start, failing: options.failing }];
+  for (let level = 1; level <= MOST_KINDS && nodes.length > 0; level++) {
+    nodes = searchLevel(search, nodes);
+    if (search.changes.length >= Math.min(options.most ?? ENOUGH_OFFERS, ENOUGH_OFFERS)) break;
+  }
+  const changes = search.changes.sort(smallestFirst).slice(0, options.most);
+  return { changes, failed: search.failed, evaluations };
+}
+
+/** Tries one kind more on each node; gives the near misses from which the next level starts. */
+function searchLevel(search: Search, nodes: readonly Node[]): Node[] {
+  const passAlone = search.changes.flatMap(({ kinds }) => (kinds.length === 1 ? kinds : []));
+  const ways = nodes
+    .flatMap((node) =>
+      nextKinds(node, passAlone).map((kind) => ({ node, ladder: ladderFor(search, node, kind) })),
+    )
+    .sort((a, b) => partsKey(a.ladder) - partsKey(b.ladder));
+  const next: Node[] = [];
+  const before = search.changes.length;
+  for (const { node, ladder } of ways) {
+    if (search.isOver() || isSettled(search, before, ladder)) break;
+    const kinds = [...node.steps.map(({ kind }) => kind), ladder.kind];
+    if (ladder.excuse !== null) {
+      if (kinds.length === 1) search.failed.push(nothingOfKind(ladder.kind, ladder.excuse));
+      continue;
+    }
+    const climb = climbLadder(ladder, (step) => search.tryOn(stepsTo(node, step), search.trialMeshIn));
+    const change = confirm(search, node, climb);
+    if (change !== null) search.changes.push(change);
+    else
+      search.failed.push(
+        climb.passing === null ? nothingPasses(kinds, climb.nearest) : noConfirmation(kinds),
+      );
+    const { nearest } = climb;
+    if (change === null && nearest !== null && clearsSome(node.failing, nearest.trial)) {
+      next.push({
+        steps: stepsTo(node, nearest.step),
+        trial: nearest.trial,
+        failing: nearest.trial.failing,
+      });
+    }
+  }
+  return next
+    .sort((a, b) => a.failing.length - b.failing.length || order(a.steps) - order(b.steps))
+    .slice(0, MOST_NEAR_MISSES);
+}
+
+/** The smallest step that passes on the mesh of the verdict, as a change; larger ones are tried where it fails there. */
+function confirm(search: Search, node: Node, { passing }: Climb): Change | null {
+  if (passing === null) return null;
+  const { options, trialMeshIn } = search;
+  const isSameMesh = trialMeshIn === options.finalMeshSizeIn;
+  for (const step of [passing.first.step, ...passing.larger].slice(0, MOST_CONFIRMATIONS)) {
+    const steps = stepsTo(node, step);
+    const isFirst = step === passing.first.step;
+    const trial = isSameMesh && isFirst ? passing.first.trial : search.tryOn(steps, options.finalMeshSizeIn);
+    if (trial === null || trial.failing.length > 0 || trial.analysis === null) continue;
+    if (readJob(withPiece(search.job, trial.piece)).ok) return changeOf(search, steps, trial);
+  }
+  return null;
+}
+
+function changeOf({ job, piece }: Search, steps: readonly Step[], trial: Trial): Change {
+  const { analysis, checks } = trial;
+  const worst = checks[0];
+  if (analysis === null || worst === undefined) throw new Error(`a change of ${piece.id} was not checked`);
+  const words = steps.map((step) => step.words({ piece: trial.piece, analysis }));
+  const kinds = steps.map(({ kind }) => kind);
+  return {
+    id: `${piece.id}-${kinds.join('-')}`,
+    pieceId: piece.id,
+    kinds,
+    needs: [...new Set(kinds.map((kind) => NEED_OF[kind]))],
+    title: words.map(({ title }) => title).join('; '),
+    patch: piecePatch(job, trial.piece),
+    cost: costOf(job, piece, trial.piece, words),
+    worstRatio: worst.ratio,
+    worstCheckId: worst.id,
+    level: worstLevel(checks),
+  };
+}
+
+/** Kinds that come after those of the node, so that no bundle is met twice, and that do not pass alone. */
+function nextKinds(node: Node, passAlone: readonly ChangeKind[]): ChangeKind[] {
+  const last = node.steps.at(-1);
+  const from = last === undefined ? 0 : KINDS.indexOf(last.kind) + 1;
+  return kindsWorthTrying(node.failing).filter(
+    (kind) => KINDS.indexOf(kind) >= from && !passAlone.includes(kind),
+  );
+}
+
+function ladderFor({ job, options }: Search, { trial }: Node, kind: ChangeKind): Ladder {
+  const { piece, analysis } = trial;
+  const context: LadderContext = {
+    job: withPiece(job, piece),
+    piece,
+    region: regionOf(piece),
+    analysis,
+    limits: options.limits,
+    print: printersOf(job),
+  };
+  return ladderOf(kind, context);
+}
+
+/** The steps of a node and one more, which starts from the piece as the node left it. */
+function stepsTo(node: Node, step: Step): Step[] {
+  return [...node.steps, step];
+}
+
+/** Whether enough offers of this level are in that no ladder still to come can beat for parts. */
+function isSettled({ changes, options }: Search, before: number, ladder: Ladder): boolean {
+  if (options.most === undefined || changes.length < options.most) return false;
+  const worst = [...changes].sort(smallestFirst)[options.most - 1]!;
+  if (changes.length === before) return true;
+  return !worst.kinds.includes('shorter-overhang') && worst.cost.parts <= ladder.leastParts;
+}
+
+/** A shorter overhang gives less than was drawn, so it stands after what keeps the drawing. */
+function partsKey({ kind, leastParts }: Ladder): number {
+  return kind === 'shorter-overhang' ? Number.MAX_SAFE_INTEGER : leastParts;
+}
+
+/** Fewest kinds, then those that keep the slab as large as drawn, then fewest parts. */
+function smallestFirst(a: Change, b: Change): number {
+  return (
+    a.kinds.length - b.kinds.length ||
+    Number(a.kinds.includes('shorter-overhang')) - Number(b.kinds.includes('shorter-overhang')) ||
+    a.cost.parts - b.cost.parts ||
+    KINDS.indexOf(a.kinds[0]!) - KINDS.indexOf(b.kinds[0]!)
+  );
+}
+
+function order(steps: readonly Step[]): number {
+  return KINDS.indexOf(steps[0]!.kind);
+}
+
+function clearsSome(failing: readonly Check[], trial: Trial): boolean {
+  return failing.some(({ id }) => trial.failing.every((still) => still.id !== id));
+}
+
+function regionOf(piece: Piece): Region {
+  const plan = pieceRegion(piece);
+  if (!plan.ok) throw new Error(`piece ${piece.id} has an outline that cannot be used`);
+  return { outer: plan.outer, holes: plan.holes };
+}
+
+/** null where trials and verdict share a mesh: the piece's own is coarse enough. */
+function trialMeshFor(region: Region, { finalMeshSizeIn, trialMeshSizeIn }: SearchOptions): number | null {
+  const wanted = trialMeshSizeIn ?? TRIAL_MESH_IN;
+  return (finalMeshSizeIn ?? meshSizeFor(region)) >= wanted ? finalMeshSizeIn : wanted;
+}
+
+/** Whether the changed piece fits together by itself; its neighbours are asked before it is offered. */
+function fitsAlone(job: Job, piece: Piece): boolean {
+  const problems = crossCheck({ ...job, pieces: [piece] });
+  return problems.every(({ code, path }) => !path.startsWith('pieces[0]') || code === 'butted-to-nothing');
+}

@@ -1,0 +1,2 @@
+export type { SiteFinding } from './finding';
+export { siteFindings } from './site-findings';
