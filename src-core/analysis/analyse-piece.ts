@@ -27,7 +27,7 @@ export function analysePiece(job: Job, piece: Piece, options: AnalyseOptions): A
     loads,
     locate,
     averageOverIn: piece.thicknessIn,
-    shear: shearReader(mesh, contacts, piece.thicknessIn),
+    shear: shearReader(mesh, locate, contacts, piece.thicknessIn),
     labels,
   };
   const all = labels.map((_, i) => i);

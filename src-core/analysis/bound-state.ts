@@ -3,7 +3,7 @@ import type { Locate, MomentField } from '../plate';
 import { addCase, averageAt, type Envelope, type Governing, startGoverning } from './governing';
 import type { PlateState } from './plate-state';
 import type { ShearReader } from './shear-field';
-import { worstShear } from './shear-field';
+import { shearAlong, worstShear } from './shear-field';
 import type { Combination, FreeDeflections, LoadSet, SolvedCase } from './solve-cases';
 import { solveCases } from './solve-cases';
 import type {
@@ -55,16 +55,15 @@ export function runBound(run: BoundRun): BoundOutcome {
   }));
   const governing = startGoverning(state.mesh, run.locate, run.averageOverIn);
   const cases: LoadCase[] = [];
-  const nodes = state.mesh.xIn.length;
-  let dead: { wIn: Float64Array; moments: MomentField; settlementIn: number } | null = null;
+  let dead: { wIn: Float64Array; moments: MomentField; plane: Plane } | null = null;
   let worstDown = { downIn: -Infinity, node: 0, caseIndex: 0 };
   let worstUp = { upIn: -Infinity, node: 0, caseIndex: 0 };
   let shear: (GoverningShear & { readonly node: number }) | null = null;
 
   solveCases(state, bound, run.loads, run.free, combinations, (solved) => {
     const label = labels[run.cases[solved.index]!]!;
-    const settlementIn = meanSettlement(state, solved);
-    const extremes = deflectionExtremes(solved.wIn, settlementIn);
+    const plane = restingPlane(state, run.bearings, solved);
+    const extremes = deflectionExtremes(state, solved.wIn, plane);
     if (dead === null) {
       dead = {
         wIn: solved.wIn.slice(),
@@ -73,7 +72,7 @@ export function runBound(run: BoundRun): BoundOutcome {
           my: solved.moments.my.slice(),
           mxy: solved.moments.mxy.slice(),
         },
-        settlementIn,
+        plane,
       };
     }
     if (extremes.downIn > worstDown.downIn) {
@@ -85,11 +84,11 @@ export function runBound(run: BoundRun): BoundOutcome {
     addCase(governing, solved.moments, run.cases[solved.index]!);
     const v = worstShear(run.shear, solved.moments, label.live, shear?.shearLbfPerIn ?? 0);
     if (v !== null) {
-      const deadV = dead === null ? 0 : run.shear.at(dead.moments, v.node);
+      const deadV = dead === null ? 0 : shearAlong(run.shear, dead.moments, v);
       shear = {
         shearLbfPerIn: v.shearLbfPerIn,
-        deadLbfPerIn: Math.min(deadV, v.shearLbfPerIn),
-        averagedOverIn: run.shear.widthIn,
+        deadLbfPerIn: Math.max(0, Math.min(deadV, v.shearLbfPerIn)),
+        averagedOverIn: v.widthIn,
         at: pointOf(state, v.node),
         caseId: label.id,
         node: v.node,
@@ -105,6 +104,7 @@ export function runBound(run: BoundRun): BoundOutcome {
       contactLbf: solved.contact.reactionLbf,
       imbalance: imbalanceOf(solved),
       deflection: {
+        giveIn: plane.giveIn,
         downIn: extremes.downIn,
         downAt: pointOf(state, extremes.downNode),
         upIn: extremes.upIn,
@@ -114,7 +114,7 @@ export function runBound(run: BoundRun): BoundOutcome {
     run.visit?.(solved);
   });
   if (dead === null) throw new Error('no load case was solved');
-  const base: { wIn: Float64Array; moments: MomentField; settlementIn: number } = dead;
+  const base: { wIn: Float64Array; moments: MomentField; plane: Plane } = dead;
 
   return {
     state: {
@@ -127,7 +127,7 @@ export function runBound(run: BoundRun): BoundOutcome {
       hoggingEnvelope: governing.faces.top.envelope.lbfInPerIn,
       worstDown: {
         downIn: worstDown.downIn,
-        deadIn: base.wIn[Math.min(nodes - 1, worstDown.node)]! - base.settlementIn,
+        deadIn: base.wIn[worstDown.node]! - planeAt(state, base.plane, worstDown.node),
         at: pointOf(state, worstDown.node),
         caseId: cases[worstDown.caseIndex]!.id,
       },
@@ -162,30 +162,94 @@ function readGoverning(
   };
 }
 
-/** Settlement of what the slab rests on: deflection at the bearing contacts, weighted by their reactions. */
-function meanSettlement(state: PlateState, solved: SolvedCase): number {
-  let sum = 0;
+/** w = a + b x + c y: where the slab would lie if it were rigid on what gives under it. */
+interface Plane {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly giveIn: number;
+}
+
+/** Share of the supports' spread below which they lie too near one line to show a tilt. */
+const FLAT_SHARE = 1e-6;
+
+/**
+ * Plane of the slab over its supports, brackets left out, by least squares weighted with the stiffness of each contact. Supports in
+ * one line show a settlement and no tilt; brackets alone show neither.
+ */
+function restingPlane(state: PlateState, bearings: readonly Bearing[], solved: SolvedCase): Plane {
+  const { xIn, yIn } = state.mesh;
+  const resting = state.contacts.flatMap((contact, i) =>
+    contact.acts === 'push' && bearings[contact.bearing]!.support.kind !== 'bracket' ? [{ contact, i }] : [],
+  );
   let total = 0;
-  state.contacts.forEach((contact, i) => {
-    const r = solved.contact.reactionLbf[i]!;
-    if (contact.acts !== 'push' || r <= 0) return;
-    sum += r * solved.wIn[contact.node]!;
-    total += r;
-  });
-  return total > 0 ? sum / total : 0;
+  let x = 0;
+  let y = 0;
+  let w = 0;
+  let giveIn = 0;
+  for (const { contact, i } of resting) {
+    const k = contact.lowLbfPerIn;
+    total += k;
+    x += k * xIn[contact.node]!;
+    y += k * yIn[contact.node]!;
+    w += k * solved.wIn[contact.node]!;
+    if (solved.contact.reactionLbf[i]! > 0)
+      giveIn = Math.max(giveIn, solved.wIn[contact.node]! - contact.gapIn);
+  }
+  if (total === 0) return { a: 0, b: 0, c: 0, giveIn };
+  x /= total;
+  y /= total;
+  w /= total;
+  let xx = 0;
+  let xy = 0;
+  let yy = 0;
+  let xw = 0;
+  let yw = 0;
+  for (const { contact } of resting) {
+    const k = contact.lowLbfPerIn / total;
+    const dx = xIn[contact.node]! - x;
+    const dy = yIn[contact.node]! - y;
+    const dw = solved.wIn[contact.node]! - w;
+    xx += k * dx * dx;
+    xy += k * dx * dy;
+    yy += k * dy * dy;
+    xw += k * dx * dw;
+    yw += k * dy * dw;
+  }
+  const det = xx * yy - xy * xy;
+  if (det <= FLAT_SHARE * (xx + yy) ** 2) return { a: w, b: 0, c: 0, giveIn };
+  const b = (yy * xw - xy * yw) / det;
+  const c = (xx * yw - xy * xw) / det;
+  return { a: w - b * x - c * y, b, c, giveIn };
+}
+
+function planeAt(state: PlateState, plane: Plane, node: number): number {
+  return plane.a + plane.b * state.mesh.xIn[node]! + plane.c * state.mesh.yIn[node]!;
 }
 
 function deflectionExtremes(
+  state: PlateState,
   wIn: Float64Array,
-  settlementIn: number,
+  plane: Plane,
 ): { downIn: number; downNode: number; upIn: number; upNode: number } {
+  const { xIn, yIn } = state.mesh;
+  const { a, b, c } = plane;
   let downNode = 0;
   let upNode = 0;
-  for (let i = 1; i < wIn.length; i++) {
-    if (wIn[i]! > wIn[downNode]!) downNode = i;
-    if (wIn[i]! < wIn[upNode]!) upNode = i;
+  let downIn = -Infinity;
+  let upIn = -Infinity;
+  for (let i = 0; i < wIn.length; i++) {
+    const own = wIn[i]! - (a + b * xIn[i]! + c * yIn[i]!);
+    if (own > downIn) {
+      downIn = own;
+      downNode = i;
+    }
+    if (-own > upIn) {
+      upIn = -own;
+      upNode = i;
+    }
   }
-  return { downIn: wIn[downNode]! - settlementIn, downNode, upIn: settlementIn - wIn[upNode]!, upNode };
+  return { downIn, downNode, upIn, upNode };
 }
 
 function bearingReactions(

@@ -1,26 +1,48 @@
 /**
- * Shear of a thin plate from the slope of its moments, Q = grad M, averaged round each node.
- * Next to a point of contact or the edge of a load the thin-plate shear means little (punching looks there), so nodes nearer
- * than one thickness are left out. Source: Timoshenko & Woinowsky-Krieger, equilibrium of a plate element.
+ * Shear of a thin plate from the slope of its moments, Q = grad M, averaged along a line across the shear.
+ * One-way shear is the action of a wide beam: beside a point of contact, the edge of a load or the corner of an opening the
+ * thin-plate shear has no limit and means nothing (punching looks there). So nodes nearer than one thickness to a contact or
+ * the load are left out, and the rest is averaged over four thicknesses. Source of Q: Timoshenko & Woinowsky-Krieger,
+ * equilibrium of a plate element; widths: decision of this project, no source.
  */
-import type { MomentField, PlateMesh } from '../plate';
+import type { Locate, MomentField, PlateMesh } from '../plate';
+import { averagingWeights } from '../plate';
 import type { Contact, LiveLoad } from './types';
 
 export interface ShearReader {
   readonly mesh: PlateMesh;
+  readonly locate: Locate;
   readonly widthIn: number;
   /** Nodes that may govern. */
   readonly open: Uint8Array;
-  /** Shear at one node, lbf/in. */
-  readonly at: (field: MomentField, node: number) => number;
   readonly qx: Float64Array;
   readonly qy: Float64Array;
   /** By triangle, nine numbers; see `cornerShares`. */
   readonly shares: Float64Array;
 }
 
+/** Shear at a node along the direction in which it acts there, averaged. */
+export interface ShearFound {
+  readonly shearLbfPerIn: number;
+  readonly widthIn: number;
+  readonly node: number;
+  readonly alongRad: number;
+}
+
+/** Places averaged a case: the highest peaks, a quarter of the averaging width apart at the least. */
+const MOST_PLACES = 8;
+/** Averaging width as a multiple of the thickness. */
+const WIDTH_SHARE = 4;
+/** Below this share of the averaging line on open slab a mean says too little. */
+const LEAST_OPEN_SHARE = 0.5;
+
 /** Prepares shear reading for a mesh; `thicknessIn` is the distance kept from contacts. */
-export function shearReader(mesh: PlateMesh, contacts: readonly Contact[], thicknessIn: number): ShearReader {
+export function shearReader(
+  mesh: PlateMesh,
+  locate: Locate,
+  contacts: readonly Contact[],
+  thicknessIn: number,
+): ShearReader {
   const n = mesh.xIn.length;
   const open = new Uint8Array(n).fill(1);
   for (const { at } of contacts)
@@ -29,43 +51,82 @@ export function shearReader(mesh: PlateMesh, contacts: readonly Contact[], thick
       const dy = mesh.yIn[i]! - at.yIn;
       if (dx * dx + dy * dy < thicknessIn * thicknessIn) open[i] = 0;
     }
-  const shares = cornerShares(mesh);
-  const qx = new Float64Array(n);
-  const qy = new Float64Array(n);
-  const reader: ShearReader = {
+  return {
     mesh,
-    widthIn: 2 * mesh.sizeIn,
+    locate,
+    widthIn: WIDTH_SHARE * thicknessIn,
     open,
-    qx,
-    qy,
-    shares,
-    at: (field, node) => {
-      fillShear(reader, field);
-      return Math.hypot(qx[node]!, qy[node]!);
-    },
+    qx: new Float64Array(n),
+    qy: new Float64Array(n),
+    shares: cornerShares(mesh),
   };
-  return reader;
 }
 
-/** Largest shear of a case beyond `least`, away from its load patch; null where none is. */
+/** Largest averaged shear of a case beyond `least`, away from its load patch; null where none is. */
 export function worstShear(
   reader: ShearReader,
   field: MomentField,
   live: LiveLoad,
   least: number,
-): { readonly shearLbfPerIn: number; readonly node: number } | null {
+): ShearFound | null {
   fillShear(reader, field);
   const { mesh, open, qx, qy } = reader;
-  let bestSquare = least * least;
-  let bestNode = -1;
+  const size = (i: number) => qx[i]! * qx[i]! + qy[i]! * qy[i]!;
+  const offers: number[] = [];
   for (let i = 0; i < open.length; i++) {
-    if (open[i] === 0) continue;
-    const square = qx[i]! * qx[i]! + qy[i]! * qy[i]!;
-    if (square <= bestSquare || isUnder(live, mesh.xIn[i]!, mesh.yIn[i]!, mesh.sizeIn)) continue;
-    bestSquare = square;
-    bestNode = i;
+    if (open[i] === 0 || size(i) <= least * least) continue;
+    if (!isUnder(live, mesh.xIn[i]!, mesh.yIn[i]!, mesh.sizeIn)) offers.push(i);
   }
-  return bestNode < 0 ? null : { shearLbfPerIn: Math.sqrt(bestSquare), node: bestNode };
+  offers.sort((a, b) => size(b) - size(a));
+  let best: ShearFound | null = null;
+  let most = least;
+  const tried: number[] = [];
+  for (const node of offers) {
+    if (size(node) <= most * most || tried.length === MOST_PLACES) break;
+    if (tried.some((other) => isNear(mesh, node, other, reader.widthIn / 4))) continue;
+    tried.push(node);
+    const alongRad = Math.atan2(qy[node]!, qx[node]!);
+    const average = averageShear(reader, node, alongRad);
+    if (average === null || average.shearLbfPerIn <= most) continue;
+    most = average.shearLbfPerIn;
+    best = { ...average, node, alongRad };
+  }
+  return best;
+}
+
+function isNear(mesh: PlateMesh, a: number, b: number, withinIn: number): boolean {
+  const dx = mesh.xIn[a]! - mesh.xIn[b]!;
+  const dy = mesh.yIn[a]! - mesh.yIn[b]!;
+  return dx * dx + dy * dy < withinIn * withinIn;
+}
+
+/** Shear of another field at the place and in the direction of one that was found, averaged over the same line. */
+export function shearAlong(reader: ShearReader, field: MomentField, found: ShearFound): number {
+  fillShear(reader, field);
+  return averageShear(reader, found.node, found.alongRad)?.shearLbfPerIn ?? 0;
+}
+
+function averageShear(
+  reader: ShearReader,
+  node: number,
+  alongRad: number,
+): { readonly shearLbfPerIn: number; readonly widthIn: number } | null {
+  const { mesh, locate, open, qx, qy, widthIn } = reader;
+  const line = { xIn: mesh.xIn[node]!, yIn: mesh.yIn[node]!, acrossRad: alongRad, widthIn };
+  const weights = averagingWeights(mesh, locate, line);
+  if (weights === null) return null;
+  const c = Math.cos(alongRad);
+  const s = Math.sin(alongRad);
+  let sum = 0;
+  let counted = 0;
+  for (let k = 0; k < weights.node.length; k++) {
+    const i = weights.node[k]!;
+    if (open[i] === 0) continue;
+    counted += weights.weight[k]!;
+    sum += weights.weight[k]! * (c * qx[i]! + s * qy[i]!);
+  }
+  if (counted < LEAST_OPEN_SHARE) return null;
+  return { shearLbfPerIn: sum / counted, widthIn: weights.widthIn * counted };
 }
 
 function isUnder(live: LiveLoad, x: number, y: number, marginIn: number): boolean {

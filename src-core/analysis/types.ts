@@ -144,8 +144,13 @@ export interface LoadCase {
   readonly deflection: Deflection;
 }
 
-/** Deflection relative to the mean settlement of the supports. */
+/**
+ * The slab's own deflection with the give of bracket arms: measured from the plane in which the slab lies over its other
+ * supports, whose settlement and tilt are told apart in `giveIn`. On brackets alone it is measured from the wall.
+ */
 export interface Deflection {
+  /** Largest settlement at a support that bears, brackets apart. */
+  readonly giveIn: number;
   readonly downIn: number;
   readonly downAt: Point;
   readonly upIn: number;
@@ -166,6 +171,7 @@ export interface GoverningMoment {
   readonly caseId: string;
 }
 
+/** Shear that governs, averaged along a line across it: a wide beam, because punching looks at what is local. */
 export interface GoverningShear {
   readonly shearLbfPerIn: number;
   readonly deadLbfPerIn: number;

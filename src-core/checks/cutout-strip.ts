@@ -137,7 +137,7 @@ const SIDE_WORDS: { readonly [S in StripSide]: string } = {
 function wordsOf(context: CheckContext, strip: NarrowStrip, ratio: number, alone: number): string {
   const { length } = printersOf(context.job);
   const cutout = context.analysis.piece.cutouts[strip.opening];
-  const name = cutout?.name ?? cutout?.id ?? 'the cutout';
+  const name = cutout?.name ?? `cutout ${cutout?.id}`;
   const which = `The ${length(strip.widthIn)} strip ${SIDE_WORDS[strip.side]} ${name}`;
   const place = placeWords(context, strip.at);
   return ratio <= 1

@@ -3,7 +3,7 @@ import type { BoundState, LoadCase, PieceAnalysis } from '../analysis';
 import { printersOf, steelLayers } from '../analysis';
 import { longTermFactor, timeFactorRatio } from '../concrete';
 import type { Point } from '../outline';
-import { directionAt, distanceIn } from '../outline';
+import { convexHull, directionAt, distanceIn, nearestOnOutline } from '../outline';
 import { printDeflection } from '../units';
 import type { Worked } from '../workings';
 import { formula, readingLine } from '../workings';
@@ -70,7 +70,8 @@ export const tipDeflectionLimit = formula<Symbols<'share' | 'a' | 'least'>>({
 /** The same beside a cabinet, in. step: in. */
 export const tipLimitByCabinet = formula<Symbols<'share' | 'a' | 'step' | 'least'>>({
   symbol: 'dlim',
-  label: 'Most that the edge may drop: 1/360 of twice the overhang, and no step that an eye sees against the cabinet',
+  label:
+    'Most that the edge may drop: 1/360 of twice the overhang, and no step that an eye sees against the cabinet',
   formula: 'min(step, max(least, share * 2 * a))',
   units: { share: '', a: 'in', step: 'in', least: 'in' },
   unit: 'in',
@@ -108,7 +109,7 @@ interface Found {
   readonly ratio: Worked;
 }
 
-type Place = { readonly kind: 'span' | 'tip'; readonly lengthIn: number };
+type Place = { readonly kind: 'span' | 'bearing' | 'tip'; readonly lengthIn: number };
 
 function judge(context: CheckContext): Check {
   const { job, analysis } = context;
@@ -140,22 +141,26 @@ function judge(context: CheckContext): Check {
   };
 }
 
+/** The worst case against the limit of its place. The largest deflections come first, so that most cases need no limit of their own. */
 function worstOf(context: CheckContext, state: BoundState, lambdaDelta: number): Found {
-  const found = state.cases.map((loadCase): Found => {
+  const sized = state.cases.map((loadCase) => {
     const S = Math.max(0, loadCase.deflection.downIn);
+    const D = lastingIn(state, loadCase);
+    return { loadCase, S, D, longIn: longTermDeflection.compute({ S, D, lambdaDelta }) };
+  });
+  sized.sort((a, b) => b.longIn - a.longIn);
+  let worst: Found | null = null;
+  for (const { loadCase, S, D, longIn } of sized) {
+    if (worst !== null && longIn / context.limits.deflectionLeastIn <= worst.ratio.value) break;
     const place = placeOf(context.analysis, loadCase.deflection.downAt);
     const limit = limitOf(place, context);
-    const long = longTermDeflection({ S, D: lastingIn(state, loadCase), lambdaDelta });
-    return {
-      state,
-      loadCase,
-      place,
-      limit,
-      long,
-      ratio: deflectionRatio({ d: long.value, dlim: limit.value }),
-    };
-  });
-  return found.reduce((a, b) => (b.ratio.value > a.ratio.value ? b : a));
+    if (worst !== null && longIn / limit.value <= worst.ratio.value) continue;
+    const long = longTermDeflection({ S, D, lambdaDelta });
+    const ratio = deflectionRatio({ d: long.value, dlim: limit.value });
+    worst = { state, loadCase, place, limit, long, ratio };
+  }
+  if (worst === null) throw new Error(`piece ${context.analysis.piece.id} has no load case`);
+  return worst;
 }
 
 /** Lasting part of a case's deflection; at another point than the governing one, no more than the greatest lasting sag. */
@@ -173,37 +178,48 @@ function limitOf(place: Place, { analysis, limits }: CheckContext): Worked {
     least: limits.deflectionLeastIn,
   };
   const step = limits.deflectionStepIn;
-  if (place.kind === 'span') {
+  if (place.kind !== 'tip') {
     const L = place.lengthIn;
-    return isOnCabinet
-      ? spanLimitByCabinet({ L, step, ...common })
-      : spanDeflectionLimit({ L, ...common });
+    return isOnCabinet ? spanLimitByCabinet({ L, step, ...common }) : spanDeflectionLimit({ L, ...common });
   }
   const a = place.lengthIn;
   return isOnCabinet ? tipLimitByCabinet({ a, step, ...common }) : tipDeflectionLimit({ a, ...common });
 }
 
 /**
- * Whether a point lies between bearings or out over one, along the piece or across it, and how far they are. Arms do not
- * count as bearings: slab and arm are judged together, from the wall. A point that sees no bearing either way takes the
- * free span of the piece, else its longest overhang.
+ * Whether a point lies between bearings, on one, or out over one, along the piece or across it, and how far they are. Arms do
+ * not count as bearings: slab and arm are judged together, from the wall. A point that sees no bearing either way is
+ * measured from the nearest point of the line round all bearings, and takes the span there if that bridges one.
  */
 function placeOf(analysis: PieceAnalysis, at: Point): Place {
-  const { shape, bearings } = analysis;
-  const areas = bearings.filter(({ part }) => part !== 'arm').map(({ corners }) => corners);
-  const reach = (turn: number) => bearingAheadIn(analysis, areas, at, shape.axisRad + (turn * Math.PI) / 2);
+  const areas = analysis.bearings.filter(({ part }) => part !== 'arm').map(({ corners }) => corners);
+  if (areas.length === 0) return { kind: 'tip', lengthIn: reachFromWallIn(analysis, at) };
+  const seen = reachesOf(analysis, areas, at);
+  if (seen.spanIn !== null) return { kind: seen.spanIn > 0 ? 'span' : 'bearing', lengthIn: seen.spanIn };
+  if (seen.tipIn !== null) return { kind: 'tip', lengthIn: seen.tipIn };
+  const nearest = nearestOnOutline(at, convexHull(areas.flat()));
+  const spanIn = reachesOf(analysis, areas, nearest.at).spanIn ?? 0;
+  return spanIn > 0 ? { kind: 'span', lengthIn: spanIn } : { kind: 'tip', lengthIn: nearest.distanceIn };
+}
+
+/** Shorter of the spans that bridge the point, and the nearest bearing seen at all, along the piece and across it, in. */
+function reachesOf(
+  analysis: PieceAnalysis,
+  areas: readonly (readonly Point[])[],
+  at: Point,
+): { readonly spanIn: number | null; readonly tipIn: number | null } {
+  const reach = (turn: number) =>
+    bearingAheadIn(analysis, areas, at, analysis.shape.axisRad + (turn * Math.PI) / 2);
   const [ahead, left, behind, right] = [reach(0), reach(1), reach(2), reach(3)];
   const spans = [
     [ahead, behind],
     [left, right],
   ].flatMap(([one, other]) => (one == null || other == null ? [] : [one + other]));
-  if (spans.length > 0) return { kind: 'span', lengthIn: Math.min(...spans) };
   const tips = [ahead, left, behind, right].filter((reachIn) => reachIn !== null);
-  if (tips.length > 0) return { kind: 'tip', lengthIn: Math.min(...tips) };
-  if (areas.length === 0) return { kind: 'tip', lengthIn: reachFromWallIn(analysis, at) };
-  const spanIn = shape.freeSpan?.spanIn ?? 0;
-  if (spanIn > 0) return { kind: 'span', lengthIn: spanIn };
-  return { kind: 'tip', lengthIn: shape.longestOverhangWithoutBrackets?.overhangIn ?? 0 };
+  return {
+    spanIn: spans.length > 0 ? Math.min(...spans) : null,
+    tipIn: tips.length > 0 ? Math.min(...tips) : null,
+  };
 }
 
 /** Distance of a point from the wall face of the nearest arm, along that arm; for a slab that lies on arms alone. */
@@ -226,13 +242,20 @@ function reachFromWallIn({ bearings, piece }: PieceAnalysis, at: Point): number 
 function wordsOf(context: CheckContext, { loadCase, place, limit, long, ratio }: Found): string {
   const { job } = context;
   const print = (valueIn: number) => printDeflection(valueIn, { system: job.shownIn, digits: 2 });
-  const size = printersOf(job).length(place.lengthIn);
-  const what =
-    place.kind === 'span'
-      ? `a span of ${size} sags`
-      : `an edge that reaches ${size} beyond what holds it drops`;
+  const what = whatMoves(place, printersOf(job).length(place.lengthIn));
   const at = placeWords(context, loadCase.deflection.downAt);
   return `Under ${loadCase.words}, ${what} ${print(loadCase.deflection.downIn)}, in time ${print(long.value)}, at ${at}; ${ratio.value <= 1 ? 'within' : 'more than'} the ${print(limit.value)} that is let pass.`;
+}
+
+function whatMoves({ kind }: Place, size: string): string {
+  switch (kind) {
+    case 'span':
+      return `a span of ${size} sags`;
+    case 'bearing':
+      return 'the slab sinks where it bears by';
+    case 'tip':
+      return `an edge that reaches ${size} beyond what holds it drops`;
+  }
 }
 
 function readingsOf({ state, loadCase }: Found) {

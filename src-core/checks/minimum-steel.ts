@@ -115,7 +115,7 @@ function spacingOf(
   const main = maximumMainSpacing({ h: analysis.piece.thicknessIn });
   const shrinkage = maximumShrinkageSpacing({ h: analysis.piece.thicknessIn });
   const cautions = steel.flatMap((layer) => {
-    const apart = `${layer.words} lies ${length(layer.spacingIn)} apart`;
+    const apart = `${layer.words}: ${length(layer.spacingIn)} apart`;
     if (layer.spacingIn > shrinkage.value) {
       return [`${apart}; ACI 318-19 24.4.3.3 asks for ${length(shrinkage.value)} or less (5 thicknesses).`];
     }

@@ -52,6 +52,14 @@ interface Patch {
   readonly depthIn: number;
 }
 
+/** A patch where it is: its clear distances to the edges near enough to matter, and the section under it. */
+interface Spot {
+  readonly patch: Patch;
+  readonly gapXIn: number | null;
+  readonly gapYIn: number | null;
+  readonly section: ShearSection;
+}
+
 interface Punch {
   readonly patch: Patch;
   readonly load: Worked;
@@ -64,17 +72,19 @@ interface Punch {
 
 function rovingChecks(context: CheckContext): Check[] {
   const { elastic, shape } = context.analysis;
-  const worst = elastic.low.cases.reduce<{ punch: Punch; words: string } | null>((most, { live, words }) => {
-    if (live.kind !== 'roving') return most;
-    const patch = {
-      centre: live.centre,
-      angleRad: shape.axisRad,
-      widthIn: live.widthIn,
-      depthIn: live.depthIn,
-    };
-    const punch = judge(context.analysis, patch, { D: 0, S: live.forceLbf });
-    return most === null || punch.ratio.value > most.punch.ratio.value ? { punch, words } : most;
-  }, null);
+  const seen = new Set<string>();
+  let worst: { punch: Punch; words: string } | null = null;
+  for (const { live, words } of elastic.low.cases) {
+    if (live.kind !== 'roving') continue;
+    const { centre, widthIn, depthIn } = live;
+    const spot = spotOf(context.analysis, { centre, angleRad: shape.axisRad, widthIn, depthIn });
+    // most places are alike: far from every edge, on the same steel
+    const key = JSON.stringify([spot.gapXIn, spot.gapYIn, widthIn, depthIn, spot.section]);
+    if (seen.has(key)) continue;
+    seen.add(key);
+    const punch = judge(context.analysis, spot, { D: 0, S: live.forceLbf });
+    if (worst === null || punch.ratio.value > worst.punch.ratio.value) worst = { punch, words };
+  }
   if (worst === null) return [];
   const { punch, words } = worst;
   const where = { kind: 'point', at: punch.patch.centre } as const;
@@ -97,7 +107,7 @@ function supportCheck(context: CheckContext, supportId: string): Check[] {
       : statesOf(analysis).flatMap(({ state, words }) => {
           const push = worstPush(state, index);
           if (push.S <= 0) return [];
-          const punch = judge(analysis, patchOf(bearing), push);
+          const punch = judge(analysis, spotOf(analysis, patchOf(bearing)), push);
           return [{ punch, bearing, push, words, load: caseWords(state, push.caseId) }];
         }),
   );
@@ -120,8 +130,7 @@ function supportCheck(context: CheckContext, supportId: string): Check[] {
             from: 'plate engine, one-sided supports',
           }),
         ),
-      cautions:
-        bearing.part === 'arm' ? ['The arm is taken as pushing evenly over its whole length.'] : [],
+      cautions: bearing.part === 'arm' ? ['The arm is taken as pushing evenly over its whole length.'] : [],
     }),
   ];
 }
@@ -171,23 +180,22 @@ function worstPush(state: BoundState, bearing: number): { D: number; S: number; 
   return worst;
 }
 
-function judge(analysis: PieceAnalysis, patch: Patch, effect: { D: number; S: number }): Punch {
+function judge(analysis: PieceAnalysis, spot: Spot, effect: { D: number; S: number }): Punch {
   const load = factoredPatchLoad({ D: effect.D, S: effect.S });
-  const section = shearSection(analysis, patch.centre);
-  const bySteel = steelOffers(analysis, patch, section);
+  const bySteel = steelOffers(analysis, spot);
   // a cracked section that has steel counts by its steel; whole concrete counts as plain, or by its steel if that is more
   const offers =
-    section.isCracked && bySteel.length > 0 ? bySteel : [plainOffer(analysis, patch), ...bySteel];
+    spot.section.isCracked && bySteel.length > 0 ? bySteel : [plainOffer(analysis, spot), ...bySteel];
   const offer = offers.reduce((a, b) => (b.strength.value > a.strength.value ? b : a));
-  return { patch, load, ...offer, ratio: punchingRatio({ Vu: load.value, phiVn: offer.strength.value }) };
+  const ratio = punchingRatio({ Vu: load.value, phiVn: offer.strength.value });
+  return { patch: spot.patch, load, ...offer, ratio };
 }
 
 type Offer = Pick<Punch, 'perimeter' | 'steps' | 'strength' | 'bySteel'>;
 
-function plainOffer(analysis: PieceAnalysis, patch: Patch): Offer {
-  const { concrete, piece } = analysis;
+function plainOffer({ concrete, piece }: PieceAnalysis, spot: Spot): Offer {
   const h = piece.thicknessIn;
-  const perimeter = perimeterOf(analysis, patch, h);
+  const perimeter = perimeterOf(spot, h);
   const strength = plainPunching({
     phi: PHI_PLAIN_RATIO,
     lambda: concrete.lambda,
@@ -200,12 +208,11 @@ function plainOffer(analysis: PieceAnalysis, patch: Patch): Offer {
 }
 
 /** By the steel, where it runs both ways on the stretched side there: mean depth of the two. */
-function steelOffers(analysis: PieceAnalysis, patch: Patch, section: ShearSection): Offer[] {
-  const { concrete } = analysis;
-  const [first, second] = section.steel;
+function steelOffers({ concrete }: PieceAnalysis, spot: Spot): Offer[] {
+  const [first, second] = spot.section.steel;
   if (first === undefined || second === undefined) return [];
   const d = (first.depthIn + second.depthIn) / 2;
-  const perimeter = perimeterOf(analysis, patch, d);
+  const perimeter = perimeterOf(spot, d);
   const lambdas = sizeEffect({ d });
   const bo = perimeter.perimeter.value;
   const vc = punchingStress({
@@ -221,20 +228,33 @@ function steelOffers(analysis: PieceAnalysis, patch: Patch, section: ShearSectio
   return [{ perimeter, steps: [perimeter.perimeter, lambdas, vc], strength, bySteel: true }];
 }
 
-function perimeterOf(analysis: PieceAnalysis, patch: Patch, depthIn: number): CriticalPerimeter {
-  const gapIn = (wayRad: number, sideIn: number) =>
-    Math.min(
-      slabAheadIn(analysis, patch.centre, wayRad),
-      slabAheadIn(analysis, patch.centre, wayRad + Math.PI),
-    ) -
-    sideIn / 2;
+function perimeterOf({ patch, gapXIn, gapYIn }: Spot, depthIn: number): CriticalPerimeter {
   return criticalPerimeter({
     sideXIn: patch.widthIn,
     sideYIn: patch.depthIn,
     depthIn,
-    gapXIn: Math.max(0, gapIn(patch.angleRad, patch.widthIn)),
-    gapYIn: Math.max(0, gapIn(patch.angleRad + Math.PI / 2, patch.depthIn)),
+    gapXIn,
+    gapYIn,
   });
+}
+
+function spotOf(analysis: PieceAnalysis, patch: Patch): Spot {
+  // an edge further off than this cannot shorten the perimeter
+  const farIn = Math.max(patch.widthIn, patch.depthIn) / 2 + analysis.piece.thicknessIn;
+  const gapIn = (wayRad: number, sideIn: number): number | null => {
+    const slabIn = Math.min(
+      slabAheadIn(analysis, patch.centre, wayRad),
+      slabAheadIn(analysis, patch.centre, wayRad + Math.PI),
+    );
+    const clearIn = Math.max(0, slabIn - sideIn / 2);
+    return clearIn > farIn ? null : clearIn;
+  };
+  return {
+    patch,
+    gapXIn: gapIn(patch.angleRad, patch.widthIn),
+    gapYIn: gapIn(patch.angleRad + Math.PI / 2, patch.depthIn),
+    section: shearSection(analysis, patch.centre),
+  };
 }
 
 /** The part of a leg's head or an arm that the slab covers, in the support's own directions. */

@@ -51,12 +51,14 @@ function gathered(
 
 function nearestNode({ mesh }: PieceAnalysis, at: Point): number {
   let best = 0;
-  let bestIn = Infinity;
+  let bestIn2 = Infinity;
   for (let node = 0; node < mesh.xIn.length; node++) {
-    const awayIn = Math.hypot(mesh.xIn[node]! - at.xIn, mesh.yIn[node]! - at.yIn);
-    if (awayIn >= bestIn) continue;
+    const dx = mesh.xIn[node]! - at.xIn;
+    const dy = mesh.yIn[node]! - at.yIn;
+    const awayIn2 = dx * dx + dy * dy;
+    if (awayIn2 >= bestIn2) continue;
     best = node;
-    bestIn = awayIn;
+    bestIn2 = awayIn2;
   }
   return best;
 }

@@ -55,7 +55,10 @@ function judge({ job, analysis }: CheckContext): Check {
     id: shrinkage.id,
     title: shrinkage.title,
     pieceId: piece.id,
-    where: corners[0] === undefined ? { kind: 'piece' } : { kind: 'point', at: corners[0] },
+    where:
+      corners[0] === undefined
+        ? { kind: 'piece' }
+        : { kind: 'point', at: { xIn: corners[0].xIn, yIn: corners[0].yIn } },
     demand: { value: dry.value, unit: 'in' },
     capacity: { value: Number.isFinite(leastGapIn) ? leastGapIn : 0, unit: 'in' },
     ratio: 0,

@@ -7,20 +7,20 @@ export interface NamedState {
   readonly state: BoundState;
   /** "supports at their low stiffness", with "after cracking" where so. */
   readonly words: string;
+  readonly isCracked: boolean;
 }
 
 /** Both stiffness bounds uncracked, and both cracked where the slab cracks. */
 export function statesOf({ elastic, cracked }: PieceAnalysis): readonly NamedState[] {
-  const named = (state: BoundState, after: string): NamedState => ({
+  const named = (state: BoundState, isCracked: boolean): NamedState => ({
     state,
-    words: `supports at their ${state.bound} stiffness${after}`,
+    words: `supports at their ${state.bound} stiffness${isCracked ? ', after cracking' : ''}`,
+    isCracked,
   });
   return [
-    named(elastic.low, ''),
-    named(elastic.high, ''),
-    ...(cracked === null
-      ? []
-      : [named(cracked.low, ', after cracking'), named(cracked.high, ', after cracking')]),
+    named(elastic.low, false),
+    named(elastic.high, false),
+    ...(cracked === null ? [] : [named(cracked.low, true), named(cracked.high, true)]),
   ];
 }
 

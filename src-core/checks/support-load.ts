@@ -84,7 +84,7 @@ function judge({ job, analysis, limits }: CheckContext, parts: SupportParts): Ch
       ? `${name} never touches the slab${gapWords(support.gapIn, print.length)}: the slab stands without it.`
       : overloaded
         ? `A foot of ${parts.words} would carry ${print.force(feet.footLbf)} under ${feet.caseWords}, more than the ${print.force(feet.ratingLbf)} it is rated for.`
-        : `${name} carries ${most} at the most, under ${worst.loadCase.words}.`;
+        : `${name} carries ${most} at the most, under ${worst.loadCase.words}${worst.named.isCracked ? ', once the slab has cracked' : ''}.`;
   return {
     id: supportLoad.id,
     title: supportLoad.title,

@@ -2,9 +2,9 @@
 import type { PieceAnalysis, Stability } from '../analysis';
 import { printersOf } from '../analysis';
 import type { Point } from '../outline';
+import { printSpreadLoad } from '../units';
 import type { Line } from '../workings';
 import { formula } from '../workings';
-import { round2 } from './case-words';
 import type { CheckContext } from './check';
 import type { TipSide } from './tip-side';
 import { tipSides } from './tip-side';
@@ -110,7 +110,7 @@ function personTurn(
 }
 
 /** The spread load past each side of what the slab rests on. */
-function crowdTurns({ analysis, limits }: CheckContext): Turn[] {
+function crowdTurns({ job, analysis, limits }: CheckContext): Turn[] {
   const psf = spreadPsf(analysis);
   if (psf === 0) return [];
   return tipSides(analysis)
@@ -118,7 +118,7 @@ function crowdTurns({ analysis, limits }: CheckContext): Turn[] {
     .map((side: TipSide) => {
       const Mr = rightingMoment({ W: analysis.weight.totalLb, x: side.weightArmIn });
       const Mo = spreadOverturning({ p: psf, A: side.areaIn2, y: side.areaArmIn });
-      const loadWords = `${round2(psf)} psf along the overhang`;
+      const loadWords = `${printSpreadLoad(psf, { system: job.shownIn })} along the overhang`;
       return turnOf(side, side.weightArmIn, { Mr, Mo, loadWords }, limits.tippingFactor);
     });
 }

@@ -34,19 +34,19 @@ type Passing = NonNullable<Climb['passing']>;
 function climbGroup(runs: readonly Run[], tryStep: TryStep): Passing | null {
   const strongest = runs.at(-1);
   if (strongest === undefined) return null;
-  const last = climbRun(strongest, tryStep);
+  const last = climbRun(strongest, tryStep, 'middle-may-pass');
   if (last === null) return null;
   // What is too weak in the strongest run is too weak in the others.
   const from = strongest.indexOf(last.first.step);
   for (const run of runs.slice(0, -1)) {
-    const found = climbRun(run.slice(from), tryStep);
+    const found = climbRun(run.slice(from), tryStep, 'largest-decides');
     if (found !== null) return found;
   }
   return last;
 }
 
-/** Largest step first, the middle one where it fails (more is not always stronger); then bisection below what passes. */
-function climbRun(run: Run, tryStep: TryStep): Passing | null {
+/** Largest step first, or the middle one where it fails and more may be too much; then bisection below what passes. */
+function climbRun(run: Run, tryStep: TryStep, where: 'largest-decides' | 'middle-may-pass'): Passing | null {
   const top = run.length - 1;
   if (top < 0) return null;
   const passes = (index: number): Trial | null => {
@@ -54,7 +54,7 @@ function climbRun(run: Run, tryStep: TryStep): Passing | null {
     return trial !== null && trial.failing.length === 0 ? trial : null;
   };
   let best = { index: top, trial: passes(top) };
-  if (best.trial === null && top > 0) {
+  if (best.trial === null && top > 0 && where === 'middle-may-pass') {
     const middle = Math.floor(top / 2);
     best = { index: middle, trial: passes(middle) };
   }

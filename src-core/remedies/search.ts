@@ -14,7 +14,7 @@ import { noConfirmation, nothingOfKind, nothingPasses } from './miss-words';
 import { piecePatch } from './patch';
 import type { Ladder, LadderContext, Step } from './step';
 import type { Trial } from './trial';
-import { tryPiece, withPiece } from './trial';
+import { missRatio, tryPiece, withPiece } from './trial';
 
 export interface SearchOptions {
   /** Checks of the piece as drawn, at change or engineer. */
@@ -30,7 +30,12 @@ export interface SearchOptions {
   readonly isCancelled?: () => boolean;
 }
 
-const TRIAL_MESH_IN = 3;
+/** Meshes of the trials, coarsest first: the first is taken that sees the same failures as the verdict's own. */
+const TRIAL_MESHES_IN = [3, 2];
+/** Ratios of the same check on two meshes that differ by less count as the same. */
+const SAME_RATIO = 1.15;
+/** Beyond this ratio a check says no more than that it fails. */
+const HOPELESS_RATIO = 3;
 const MOST_KINDS = 3;
 /** Near misses of a level that are carried on into bundles. */
 const MOST_NEAR_MISSES = 3;
@@ -40,6 +45,8 @@ const ENOUGH_OFFERS = 2;
 const MOST_EVALUATIONS = 150;
 /** Larger steps tried when one that passes on the coarse mesh fails on the fine one. */
 const MOST_CONFIRMATIONS = 3;
+/** From this ratio on the fine mesh, larger steps are not confirmed either: the coarse one misjudged the kind. */
+const MISJUDGED_RATIO = 1.5;
 
 /** A near miss that a further kind of change may turn into a pass. */
 interface Node {
@@ -48,13 +55,18 @@ interface Node {
   readonly failing: readonly Check[];
 }
 
+interface Start {
+  readonly trial: Trial;
+  readonly meshSizeIn: number | null;
+}
+
 interface Search {
   readonly job: Job;
   readonly piece: Piece;
   readonly options: SearchOptions;
-  readonly trialMeshIn: number | null;
   readonly changes: Change[];
   readonly failed: ChangeSearch['failed'][number][];
+  /** null where the steps make no valid job, or the search is over. */
   readonly tryOn: (steps: readonly Step[], meshSizeIn: number | null) => Trial | null;
   readonly isOver: () => boolean;
 }
@@ -66,14 +78,12 @@ interface Search {
 export function searchChanges(job: Job, pieceId: string, options: SearchOptions): ChangeSearch {
   const piece = job.pieces.find(({ id }) => id === pieceId);
   if (piece === undefined) throw new Error(`job ${job.id} has no piece ${pieceId}`);
-  const region = regionOf(piece);
   let evaluations = 0;
   const isOver = () => evaluations >= MOST_EVALUATIONS || options.isCancelled?.() === true;
   const search: Search = {
     job,
     piece,
     options,
-    trialMeshIn: trialMeshFor(region, options),
     changes: [],
     failed: [],
     isOver,
@@ -87,18 +97,55 @@ export function searchChanges(job: Job, pieceId: string, options: SearchOptions)
       return trial;
     },
   };
-  const start = search.tryOn([], search.trialMeshIn);
-  let nodes: Node[] = start === null ? [] : [{ steps: [], trial: start, failing: options.failing }];
-  for (let level = 1; level <= MOST_KINDS && nodes.length > 0; level++) {
-    nodes = searchLevel(search, nodes);
+  const start = startOf(search);
+  let nodes: Node[] = start === null ? [] : [{ steps: [], trial: start.trial, failing: options.failing }];
+  for (let level = 1; level <= MOST_KINDS && start !== null && nodes.length > 0; level++) {
+    const next = searchLevel(search, nodes, start.meshSizeIn);
     if (search.changes.length >= Math.min(options.most ?? ENOUGH_OFFERS, ENOUGH_OFFERS)) break;
+    nodes = next.some(({ failing }) => !isStubborn(options.failing, failing)) ? next : [];
   }
   const changes = search.changes.sort(smallestFirst).slice(0, options.most);
   return { changes, failed: search.failed, evaluations };
 }
 
+/** The piece as drawn on the coarsest mesh that sees what fails as the verdict's own mesh does. */
+function startOf(search: Search): Start | null {
+  const { options, piece } = search;
+  const finalIn = options.finalMeshSizeIn ?? meshSizeFor(regionOf(piece));
+  const coarser = options.trialMeshSizeIn === undefined ? TRIAL_MESHES_IN : [options.trialMeshSizeIn];
+  const meshes = coarser.filter((meshSizeIn) => meshSizeIn > finalIn);
+  let start: Start | null = null;
+  for (const meshSizeIn of meshes.length === 0 ? [options.finalMeshSizeIn] : meshes) {
+    const trial = search.tryOn([], meshSizeIn);
+    if (trial === null) break;
+    start = { trial, meshSizeIn };
+    if (seesTheSame(options.failing, trial.failing)) break;
+  }
+  return start;
+}
+
+function seesTheSame(fine: readonly Check[], coarse: readonly Check[]): boolean {
+  const ids = new Set([...fine, ...coarse].map(({ id }) => id));
+  return [...ids].every((id) => {
+    const [a, b] = [worstOf(fine, id), worstOf(coarse, id)];
+    return (a >= HOPELESS_RATIO && b >= HOPELESS_RATIO) || (a <= b * SAME_RATIO && b <= a * SAME_RATIO);
+  });
+}
+
+function worstOf(checks: readonly Check[], id: string): number {
+  return checks.reduce((most, check) => (check.id === id ? Math.max(most, check.ratio) : most), 0);
+}
+
+/** Whether something that needs an engineer as drawn is quite unmoved. */
+function isStubborn(asDrawn: readonly Check[], still: readonly Check[]): boolean {
+  return asDrawn.some(
+    ({ id, level }) =>
+      level === 'engineer' && worstOf(asDrawn, id) > 0 && worstOf(still, id) >= worstOf(asDrawn, id),
+  );
+}
+
 /** Tries one kind more on each node; gives the near misses from which the next level starts. */
-function searchLevel(search: Search, nodes: readonly Node[]): Node[] {
+function searchLevel(search: Search, nodes: readonly Node[], meshSizeIn: number | null): Node[] {
   const passAlone = search.changes.flatMap(({ kinds }) => (kinds.length === 1 ? kinds : []));
   const ways = nodes
     .flatMap((node) =>
@@ -114,8 +161,8 @@ function searchLevel(search: Search, nodes: readonly Node[]): Node[] {
       if (kinds.length === 1) search.failed.push(nothingOfKind(ladder.kind, ladder.excuse));
       continue;
     }
-    const climb = climbLadder(ladder, (step) => search.tryOn(stepsTo(node, step), search.trialMeshIn));
-    const change = confirm(search, node, climb);
+    const climb = climbLadder(ladder, (step) => search.tryOn(stepsTo(node, step), meshSizeIn));
+    const change = confirm(search, node, climb, meshSizeIn);
     if (change !== null) search.changes.push(change);
     else
       search.failed.push(
@@ -136,15 +183,17 @@ function searchLevel(search: Search, nodes: readonly Node[]): Node[] {
 }
 
 /** The smallest step that passes on the mesh of the verdict, as a change; larger ones are tried where it fails there. */
-function confirm(search: Search, node: Node, { passing }: Climb): Change | null {
+function confirm(search: Search, node: Node, { passing }: Climb, trialMeshIn: number | null): Change | null {
   if (passing === null) return null;
-  const { options, trialMeshIn } = search;
+  const { options } = search;
   const isSameMesh = trialMeshIn === options.finalMeshSizeIn;
   for (const step of [passing.first.step, ...passing.larger].slice(0, MOST_CONFIRMATIONS)) {
     const steps = stepsTo(node, step);
     const isFirst = step === passing.first.step;
     const trial = isSameMesh && isFirst ? passing.first.trial : search.tryOn(steps, options.finalMeshSizeIn);
-    if (trial === null || trial.failing.length > 0 || trial.analysis === null) continue;
+    if (trial === null) continue;
+    if (missRatio(trial) > MISJUDGED_RATIO) return null;
+    if (trial.failing.length > 0) continue;
     if (readJob(withPiece(search.job, trial.piece)).ok) return changeOf(search, steps, trial);
   }
   return null;
@@ -232,12 +281,6 @@ function regionOf(piece: Piece): Region {
   const plan = pieceRegion(piece);
   if (!plan.ok) throw new Error(`piece ${piece.id} has an outline that cannot be used`);
   return { outer: plan.outer, holes: plan.holes };
-}
-
-/** null where trials and verdict share a mesh: the piece's own is coarse enough. */
-function trialMeshFor(region: Region, { finalMeshSizeIn, trialMeshSizeIn }: SearchOptions): number | null {
-  const wanted = trialMeshSizeIn ?? TRIAL_MESH_IN;
-  return (finalMeshSizeIn ?? meshSizeFor(region)) >= wanted ? finalMeshSizeIn : wanted;
 }
 
 /** Whether the changed piece fits together by itself; its neighbours are asked before it is offered. */

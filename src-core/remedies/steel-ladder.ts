@@ -50,7 +50,7 @@ function runOf(context: LadderContext, faces: readonly Face[], choices: readonly
 }
 
 function steelStep(context: LadderContext, faces: readonly Face[], choice: SteelChoice): Step | null {
-  const { job, piece, print, analysis } = context;
+  const { job, piece, analysis } = context;
   let changed = piece;
   for (const face of faces) {
     const coverIn = coverOf(context, face);

@@ -130,7 +130,7 @@ function judge(job: Job, worst: PieceLoad, neededFt2: number | null): Judged {
         cautions: [],
       };
     }
-    const area = (ft2: number) => printArea(ft2 * 144, { system: job.shownIn, digits: 3 });
+    const area = (ft2: number) => printArea(ft2 * 144, { system: job.shownIn });
     const spread =
       neededFt2 === null
         ? 'it may carry nothing'

@@ -3,7 +3,7 @@ import type { Bound, BoundState, PieceAnalysis } from '../analysis';
 import type { Check, Level, Limits, Need } from '../checks';
 import { checkPiece, DEFAULT_LIMITS, stands, worse, worstLevel } from '../checks';
 import type { Job, Piece } from '../job';
-import type { Change, ChangeSearch } from '../remedies';
+import type { ChangeSearch } from '../remedies';
 import { searchChanges } from '../remedies';
 import { siteFindings } from '../site';
 import { judge } from './ladder';
@@ -77,7 +77,7 @@ function checkOne(
   const { analysis, checks } = checkPiece(job, piece, { day, meshSizeIn }, limits);
   const failing = checks.filter(({ level }) => !stands(level));
   const search = lookForChanges(job, piece, failing, day, limits, options);
-  const verdict = judge(checks, limits, wordsNeeds(search?.changes[0]));
+  const verdict = judge(checks, limits, passingNeeds(search));
   return {
     id: piece.id,
     name: piece.name,
@@ -120,8 +120,9 @@ function lookForChanges(
   });
 }
 
-function wordsNeeds(change: Change | undefined): readonly Need[] | null {
-  return change === undefined ? null : change.needs;
+/** Needs of the smallest passing change; null where the search found none, undefined where there was no search. */
+function passingNeeds(search: ChangeSearch | null): readonly Need[] | null | undefined {
+  return search === null ? undefined : (search.changes[0]?.needs ?? null);
 }
 
 /** Reactions by support: dead, most and least over all load cases, the wider of both stiffness bounds. */

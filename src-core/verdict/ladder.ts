@@ -30,9 +30,10 @@ export function needWords(needs: readonly Need[]): string {
 
 /**
  * One verdict from the checks. `passing` names the kinds of change that the tool tried and that make the whole piece pass,
- * smallest first; null where none was tried or none passes.
+ * smallest first; null where nothing that was tried passes; undefined where nothing was tried (a quick check, a day on the way),
+ * so that a failing piece is only said to need a change.
  */
-export function judge(checks: readonly Check[], limits: Limits, passing: readonly Need[] | null): Verdict {
+export function judge(checks: readonly Check[], limits: Limits, passing: readonly Need[] | null | undefined): Verdict {
   const sorted = sortChecks(checks);
   const worst = sorted[0];
   if (worst === undefined) {
@@ -50,7 +51,7 @@ export function judge(checks: readonly Check[], limits: Limits, passing: readonl
   return { level, words: levelWords(level, passing), why: whyOf(level, worst, passing), flags };
 }
 
-function levelWords(level: Level, passing: readonly Need[] | null): string {
+function levelWords(level: Level, passing: readonly Need[] | null | undefined): string {
   switch (level) {
     case 'holds':
       return 'Holds';
@@ -63,7 +64,7 @@ function levelWords(level: Level, passing: readonly Need[] | null): string {
   }
 }
 
-function whyOf(level: Level, worst: Check, passing: readonly Need[] | null): string {
+function whyOf(level: Level, worst: Check, passing: readonly Need[] | null | undefined): string {
   if (level === 'engineer' && worst.level === 'change' && passing === null) {
     return `${worst.words} Nothing that was tried makes the whole piece pass.`;
   }

@@ -82,7 +82,7 @@ function rowOf(piece: PieceResult, { system, colour }: ReportStyle): string[] {
   return [
     `${name}${name.toLowerCase() === id ? '' : `\n${id}`}`,
     printLength(thicknessIn, { system }),
-    copies > 1 ? `${each}\n${copies} of them` : each,
+    copies > 1 ? `${each}\nx ${copies}` : each,
     worst === undefined ? '' : `${worst.title}${worst.ratio > 0 ? ` ${printRatio(worst.ratio)}` : ''}`,
     paint(verdictMark(piece), verdict.level, colour),
     whatToDo(piece),

@@ -1,0 +1,56 @@
+import { afterAll, describe, expect, test } from 'vitest';
+import { here, listOf, type Reference, reference, referenceSource } from './calculix/recording';
+import { worktopCases } from './worktop-cases';
+import { beyondLimit, compareWorktop, tableHead, tableLines } from './worktop-comparison';
+import {
+  bearingWords,
+  calculixNumbers,
+  loadWorktop,
+  ourNumbers,
+  totalLoadLbf,
+  type WorktopNumbers,
+} from './worktop-measures';
+
+/** Thinned by 4, shear flexibility falls to a sixteenth, and little is left between the solid slab and a thin plate. */
+const THINNING_RATIO = 4;
+/** A small change of our mesh moves a run this far from its recording at the most. */
+const settings = { ...here, driftRatio: 0.01 };
+
+const table: string[] = [];
+afterAll(() => {
+  console.log([tableHead(), ...table].join('\n'));
+});
+
+function numbersOf(found: Reference): WorktopNumbers {
+  return {
+    deflectionsIn: [...listOf(found, 'deflectionsIn')],
+    reactionsLbf: [...listOf(found, 'reactionsLbf')],
+    momentsLbfInPerIn: [...listOf(found, 'momentsLbfInPerIn')],
+  };
+}
+
+describe('worktops against CalculiX: deflection within 2 %, reactions within 1 %, moments within 4 %', () => {
+  test.each(worktopCases.map((worktop) => ({ ...worktop, source: referenceSource(worktop.name) })))(
+    '$says ($source)',
+    (worktop) => {
+      const loaded = loadWorktop(worktop);
+      const { numbers: ours, liftedRatios } = ourNumbers(loaded);
+      const trueSlab = numbersOf(reference(worktop.name, () => calculixNumbers(loaded, 1), settings));
+      const thinned = worktop.alsoThinned
+        ? numbersOf(
+            reference(`${worktop.name}-thinned`, () => calculixNumbers(loaded, THINNING_RATIO), settings),
+          )
+        : null;
+      const bearings = bearingWords(loaded);
+      const rows = compareWorktop(worktop, bearings, totalLoadLbf(loaded), { ours, trueSlab, thinned });
+      table.push(...tableLines(worktop.name.replace('worktop-', ''), rows));
+
+      expect(beyondLimit(rows)).toEqual([]);
+      for (const words of worktop.partlyOff) {
+        const liftedRatio = liftedRatios[bearings.indexOf(words)];
+        expect(liftedRatio, words).toBeGreaterThan(0.25);
+        expect(liftedRatio, words).toBeLessThan(0.9);
+      }
+    },
+  );
+});
