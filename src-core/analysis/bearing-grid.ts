@@ -11,6 +11,7 @@ import {
   leftOf,
   moved,
   polygonAreaIn2,
+  signedDistanceIn,
 } from '../outline';
 import type { Bearing } from './types';
 
@@ -40,6 +41,9 @@ const STRIP_ROW_SHARE = 2 / 3;
  * edge, some 2-1/2 in under a 1-1/2 in slab (beam on elastic foundation); points half as far apart follow it.
  */
 const AREA_STEP_SHARE = 5 / 12;
+
+/** A point this near to the edge of its bearing is on it: clipping rounds a turned bearing's corners to a millionth of an inch. */
+const ON_EDGE_IN = 1e-4;
 
 /** What every bearing of a support shares. */
 export interface Common {
@@ -87,7 +91,7 @@ export function planGrid(
       along.at.forEach((a, i) => {
         across.at.forEach((b, j) => {
           const at = moved(moved(origin, u, a), v, b);
-          if (!isPointOnSlab(at, { outer: loop, holes: [] })) return;
+          if (signedDistanceIn(at, loop) < -ON_EDGE_IN) return;
           points.push({ at, weight: along.weight[i]! * across.weight[j]! });
         });
       });

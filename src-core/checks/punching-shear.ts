@@ -240,7 +240,7 @@ function perimeterOf({ patch, gapXIn, gapYIn }: Spot, depthIn: number): Critical
 
 function spotOf(analysis: PieceAnalysis, patch: Patch): Spot {
   // an edge further off than this cannot shorten the perimeter
-  const farIn = Math.max(patch.widthIn, patch.depthIn) / 2 + analysis.piece.thicknessIn;
+  const farIn = patch.widthIn + patch.depthIn + 3 * analysis.piece.thicknessIn;
   const gapIn = (wayRad: number, sideIn: number): number | null => {
     const slabIn = Math.min(
       slabAheadIn(analysis, patch.centre, wayRad),

@@ -102,8 +102,8 @@ function judge(context: CheckContext, parts: SupportParts): Check {
     : rating === null
       ? `Ask for ties at ${parts.words} that are rated for ${print.force(wanted)} each in pull; the job states no rating.`
       : over
-        ? `${name}: one of ${count} must take ${print.force(wanted)}, more than the ${print.force(rating)} it is rated for; set them closer or take a stronger one.`
-        : `${name}: each of ${count} must take ${print.force(wanted)} of the ${print.force(rating)} it is rated for, under ${pull.words}.`;
+        ? `${name}: ${ties.length === 1 ? count : `one of ${count}`} must take ${print.force(wanted)}, more than the ${print.force(rating)} it is rated for; set them closer or take a stronger one.`
+        : `${name}: ${ties.length === 1 ? count : `each of ${count}`} must take ${print.force(wanted)} of the ${print.force(rating)} it is rated for, under ${pull.words}.`;
   return {
     id: tieForce.id,
     title: tieForce.title,

@@ -37,6 +37,7 @@ function bearingStep({ piece, print }: LadderContext, wider: Support, byIn: numb
       parts: 1,
       partsWords: [`1 plate or block ${print.length(byIn)} wide along ${name}`],
     }),
+    givesLess: false,
     shortTitle: title,
   };
 }

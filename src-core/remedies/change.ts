@@ -43,7 +43,7 @@ export interface Change {
 }
 
 export interface ChangeSearch {
-  /** Fewest kinds, then fewest parts first; those that shorten the overhang after those that keep the drawing. */
+  /** Fewest kinds, then fewest parts first; those that give less than was drawn (a shorter overhang, posts where knees go) after the others of as many kinds. */
   readonly changes: readonly Change[];
   /** Kinds, alone or bundled, of which nothing that was tried passes, and the nearest miss. */
   readonly failed: readonly { readonly kinds: readonly ChangeKind[]; readonly words: string }[];

@@ -154,6 +154,7 @@ function corbelStep({ piece, print }: LadderContext, row: BracketSupport, stock:
       parts: count,
       partsWords: [`${count} brackets of ${stock.words}, each lagged to a stud or to blocking`],
     }),
+    givesLess: false,
     shortTitle: title,
   };
 }

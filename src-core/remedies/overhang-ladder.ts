@@ -39,6 +39,7 @@ function overhangStep(
     piece: { ...piece, corners },
     ratedSupportIds: [],
     words: () => ({ title, parts: 0, partsWords: [] }),
+    givesLess: true,
     shortTitle: title,
   };
 }

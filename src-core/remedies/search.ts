@@ -55,6 +55,11 @@ interface Node {
   readonly failing: readonly Check[];
 }
 
+interface Offer {
+  readonly change: Change;
+  readonly givesLess: boolean;
+}
+
 interface Start {
   readonly trial: Trial;
   readonly meshSizeIn: number | null;
@@ -64,7 +69,7 @@ interface Search {
   readonly job: Job;
   readonly piece: Piece;
   readonly options: SearchOptions;
-  readonly changes: Change[];
+  readonly offers: Offer[];
   readonly failed: ChangeSearch['failed'][number][];
   /** null where the steps make no valid job, or the search is over. */
   readonly tryOn: (steps: readonly Step[], meshSizeIn: number | null) => Trial | null;
@@ -84,7 +89,7 @@ export function searchChanges(job: Job, pieceId: string, options: SearchOptions)
     job,
     piece,
     options,
-    changes: [],
+    offers: [],
     failed: [],
     isOver,
     tryOn: (steps, meshSizeIn) => {
@@ -101,10 +106,13 @@ export function searchChanges(job: Job, pieceId: string, options: SearchOptions)
   let nodes: Node[] = start === null ? [] : [{ steps: [], trial: start.trial, failing: options.failing }];
   for (let level = 1; level <= MOST_KINDS && start !== null && nodes.length > 0; level++) {
     const next = searchLevel(search, nodes, start.meshSizeIn);
-    if (search.changes.length >= Math.min(options.most ?? ENOUGH_OFFERS, ENOUGH_OFFERS)) break;
+    if (search.offers.length >= Math.min(options.most ?? ENOUGH_OFFERS, ENOUGH_OFFERS)) break;
     nodes = next.some(({ failing }) => !isStubborn(options.failing, failing)) ? next : [];
   }
-  const changes = search.changes.sort(smallestFirst).slice(0, options.most);
+  const changes = search.offers
+    .sort(smallestFirst)
+    .slice(0, options.most)
+    .map(({ change }) => change);
   return { changes, failed: search.failed, evaluations };
 }
 
@@ -146,30 +154,32 @@ function isStubborn(asDrawn: readonly Check[], still: readonly Check[]): boolean
 
 /** Tries one kind more on each node; gives the near misses from which the next level starts. */
 function searchLevel(search: Search, nodes: readonly Node[], meshSizeIn: number | null): Node[] {
-  const passAlone = search.changes.flatMap(({ kinds }) => (kinds.length === 1 ? kinds : []));
+  const passAlone = search.offers.flatMap(({ change: { kinds } }) => (kinds.length === 1 ? kinds : []));
   const ways = nodes
     .flatMap((node) =>
       nextKinds(node, passAlone).map((kind) => ({ node, ladder: ladderFor(search, node, kind) })),
     )
-    .sort((a, b) => partsKey(a.ladder) - partsKey(b.ladder));
+    .sort(
+      ({ ladder: a }, { ladder: b }) =>
+        Number(a.givesLess) - Number(b.givesLess) || a.leastParts - b.leastParts,
+    );
   const next: Node[] = [];
-  const before = search.changes.length;
   for (const { node, ladder } of ways) {
-    if (search.isOver() || isSettled(search, before, ladder)) break;
+    if (search.isOver() || isSettled(search, ladder)) break;
     const kinds = [...node.steps.map(({ kind }) => kind), ladder.kind];
     if (ladder.excuse !== null) {
       if (kinds.length === 1) search.failed.push(nothingOfKind(ladder.kind, ladder.excuse));
       continue;
     }
     const climb = climbLadder(ladder, (step) => search.tryOn(stepsTo(node, step), meshSizeIn));
-    const change = confirm(search, node, climb, meshSizeIn);
-    if (change !== null) search.changes.push(change);
+    const offer = confirm(search, node, climb, meshSizeIn);
+    if (offer !== null) search.offers.push(offer);
     else
       search.failed.push(
         climb.passing === null ? nothingPasses(kinds, climb.nearest) : noConfirmation(kinds),
       );
     const { nearest } = climb;
-    if (change === null && nearest !== null && clearsSome(node.failing, nearest.trial)) {
+    if (offer === null && nearest !== null && clearsSome(node.failing, nearest.trial)) {
       next.push({
         steps: stepsTo(node, nearest.step),
         trial: nearest.trial,
@@ -183,7 +193,7 @@ function searchLevel(search: Search, nodes: readonly Node[], meshSizeIn: number 
 }
 
 /** The smallest step that passes on the mesh of the verdict, as a change; larger ones are tried where it fails there. */
-function confirm(search: Search, node: Node, { passing }: Climb, trialMeshIn: number | null): Change | null {
+function confirm(search: Search, node: Node, { passing }: Climb, trialMeshIn: number | null): Offer | null {
   if (passing === null) return null;
   const { options } = search;
   const isSameMesh = trialMeshIn === options.finalMeshSizeIn;
@@ -194,7 +204,9 @@ function confirm(search: Search, node: Node, { passing }: Climb, trialMeshIn: nu
     if (trial === null) continue;
     if (missRatio(trial) > MISJUDGED_RATIO) return null;
     if (trial.failing.length > 0) continue;
-    if (readJob(withPiece(search.job, trial.piece)).ok) return changeOf(search, steps, trial);
+    if (readJob(withPiece(search.job, trial.piece)).ok) {
+      return { change: changeOf(search, steps, trial), givesLess: steps.some((one) => one.givesLess) };
+    }
   }
   return null;
 }
@@ -246,26 +258,21 @@ function stepsTo(node: Node, step: Step): Step[] {
   return [...node.steps, step];
 }
 
-/** Whether enough offers of this level are in that no ladder still to come can beat for parts. */
-function isSettled({ changes, options }: Search, before: number, ladder: Ladder): boolean {
-  if (options.most === undefined || changes.length < options.most) return false;
-  const worst = [...changes].sort(smallestFirst)[options.most - 1]!;
-  if (changes.length === before) return true;
-  return !worst.kinds.includes('shorter-overhang') && worst.cost.parts <= ladder.leastParts;
+/** Whether enough offers are in that no ladder still to come can beat. */
+function isSettled({ offers, options }: Search, ladder: Ladder): boolean {
+  if (options.most === undefined || offers.length < options.most) return false;
+  const worst = [...offers].sort(smallestFirst)[options.most - 1]!;
+  if (worst.givesLess !== ladder.givesLess) return ladder.givesLess;
+  return worst.change.cost.parts <= ladder.leastParts;
 }
 
-/** A shorter overhang gives less than was drawn, so it stands after what keeps the drawing. */
-function partsKey({ kind, leastParts }: Ladder): number {
-  return kind === 'shorter-overhang' ? Number.MAX_SAFE_INTEGER : leastParts;
-}
-
-/** Fewest kinds, then those that keep the slab as large as drawn, then fewest parts. */
-function smallestFirst(a: Change, b: Change): number {
+/** Fewest kinds, then those that give all that was drawn, then fewest parts. */
+function smallestFirst(a: Offer, b: Offer): number {
   return (
-    a.kinds.length - b.kinds.length ||
-    Number(a.kinds.includes('shorter-overhang')) - Number(b.kinds.includes('shorter-overhang')) ||
-    a.cost.parts - b.cost.parts ||
-    KINDS.indexOf(a.kinds[0]!) - KINDS.indexOf(b.kinds[0]!)
+    a.change.kinds.length - b.change.kinds.length ||
+    Number(a.givesLess) - Number(b.givesLess) ||
+    a.change.cost.parts - b.change.cost.parts ||
+    KINDS.indexOf(a.change.kinds[0]!) - KINDS.indexOf(b.change.kinds[0]!)
   );
 }
 

@@ -84,6 +84,7 @@ function steelStep(context: LadderContext, faces: readonly Face[], choice: Steel
     piece: { ...changed, reinforcement: changed.reinforcement.filter((steel) => !inTheWay.includes(steel)) },
     ratedSupportIds: [],
     words: () => ({ ...words, title: `${choice.isBars ? 'Bars' : 'Mesh'}: ${words.title}` }),
+    givesLess: false,
     shortTitle: title,
   };
 }
@@ -106,6 +107,7 @@ function movedRun(context: LadderContext, faces: readonly Face[]): Step[] {
       piece: { ...piece, reinforcement: moved },
       ratedSupportIds: [],
       words: () => ({ title, parts: 0, partsWords: [] }),
+      givesLess: false,
       shortTitle: title,
     },
   ];

@@ -36,6 +36,8 @@ export interface Step {
   /** Supports whose ties take their rating from the pull that the trial finds. */
   readonly ratedSupportIds: readonly string[];
   readonly words: (finished: Finished) => StepWords;
+  /** True where it takes something from what was drawn: a shorter slab, posts where knees go. Offered after what does not. */
+  readonly givesLess: boolean;
   /** Title for the report of a miss, before ties are rated or counted. */
   readonly shortTitle: string;
 }
@@ -52,6 +54,8 @@ export interface Ladder {
   readonly groups: readonly (readonly Run[])[];
   /** Number of parts of the smallest step; the search visits ladders in this order. */
   readonly leastParts: number;
+  /** True where every step gives less than was drawn. */
+  readonly givesLess: boolean;
   /** Why nothing of this kind can be tried here; null where something can. */
   readonly excuse: string | null;
 }
@@ -63,7 +67,8 @@ export function ladder(
   excuse: string,
 ): Ladder {
   const kept = groups.map((runs) => runs.filter((run) => run.length > 0)).filter((runs) => runs.length > 0);
-  return { kind, groups: kept, leastParts, excuse: kept.length > 0 ? null : excuse };
+  const givesLess = kept.flat(2).every((step) => step.givesLess);
+  return { kind, groups: kept, leastParts, givesLess, excuse: kept.length > 0 ? null : excuse };
 }
 
 /** "1 tie", "4 ties". */

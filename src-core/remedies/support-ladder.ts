@@ -69,7 +69,7 @@ function cabinetRun({ piece }: LadderContext): Step[] {
   return steps;
 }
 
-/** One to six posts in a row just inside the free edge. */
+/** One to six posts in a row just inside the free edge. They take the room that the overhang is there to give. */
 function postsUnder(context: LadderContext, reach: Reach): Step[] {
   const along = directionBetween(reach.from, reach.to);
   const setbackIn = Math.min(POST_SETBACK_IN, reach.overhangIn / 2);
@@ -88,7 +88,7 @@ function postsUnder(context: LadderContext, reach: Reach): Step[] {
       count === 1
         ? 'A post under the free edge'
         : `${count} posts under the free edge, ${context.print.length(lengthIn / (count - 1))} apart`;
-    return postStep(context, places, angleDeg, title) ?? [];
+    return postStep(context, places, angleDeg, { title, givesLess: true }) ?? [];
   });
 }
 
@@ -101,7 +101,7 @@ function postsMidSpan(context: LadderContext): Step[] {
     const places = count === 1 ? [between(line.a, line.b, 0.5)] : spread(shortened(line), count);
     const title =
       count === 1 ? 'A post under the middle of the span' : `${count} posts across the middle of the span`;
-    return postStep(context, places, angleDeg, title) ?? [];
+    return postStep(context, places, angleDeg, { title, givesLess: false }) ?? [];
   });
 }
 
@@ -132,7 +132,9 @@ function postsAllRound(context: LadderContext): Step[] {
   const atCorners = corners.map(inside);
   const halves = corners.map((p, i) => inside(between(p, corners[(i + 1) % n]!, 0.5)));
   return [atCorners, [...atCorners, ...halves]].flatMap(
-    (places) => postStep(context, places, 0, `${places.length} posts round the edge`) ?? [],
+    (places) =>
+      postStep(context, places, 0, { title: `${places.length} posts round the edge`, givesLess: false }) ??
+      [],
   );
 }
 
@@ -140,7 +142,7 @@ function postStep(
   context: LadderContext,
   places: readonly Point[],
   angleDeg: number,
-  title: string,
+  { title, givesLess }: { readonly title: string; readonly givesLess: boolean },
 ): Step | null {
   const standsClear = places.every((place) => slabDistanceIn(place, context.region) >= POST_IN / 2);
   if (!standsClear) return null;
@@ -156,7 +158,7 @@ function postStep(
     };
     piece = withSupport(piece, post);
   }
-  return supportStep(piece, title, places.length, [counted(places.length, 'post')]);
+  return supportStep(piece, title, places.length, [counted(places.length, 'post')], givesLess);
 }
 
 function panelOn({ job }: LadderContext, piece: Piece, line: Segment): Support {
@@ -213,12 +215,19 @@ function shortened({ a, b }: Segment): Segment {
   return { a: moved(a, along, byIn), b: moved(b, along, -byIn) };
 }
 
-function supportStep(piece: Piece, title: string, parts: number, partsWords: readonly string[]): Step {
+function supportStep(
+  piece: Piece,
+  title: string,
+  parts: number,
+  partsWords: readonly string[],
+  givesLess = false,
+): Step {
   return {
     kind: 'extra-support',
     piece,
     ratedSupportIds: [],
     words: () => ({ title, parts, partsWords }),
+    givesLess,
     shortTitle: title,
   };
 }

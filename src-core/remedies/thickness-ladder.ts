@@ -43,6 +43,7 @@ function thicknessStep(context: LadderContext, thicknessIn: number): Step {
     piece: thicker(piece, thicknessIn),
     ratedSupportIds: [],
     words: () => words,
+    givesLess: false,
     shortTitle: title,
   };
 }

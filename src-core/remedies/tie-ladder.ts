@@ -71,6 +71,7 @@ function tieStep(context: LadderContext, supports: readonly Support[], spacingIn
     },
     ratedSupportIds: ids,
     words: (finished) => wordsOf(finished, ids, `${apart}${where}`, wasTied, print.force),
+    givesLess: false,
     shortTitle: `Ties${apart}${where}`,
   };
 }

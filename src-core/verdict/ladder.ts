@@ -33,7 +33,11 @@ export function needWords(needs: readonly Need[]): string {
  * smallest first; null where nothing that was tried passes; undefined where nothing was tried (a quick check, a day on the way),
  * so that a failing piece is only said to need a change.
  */
-export function judge(checks: readonly Check[], limits: Limits, passing: readonly Need[] | null | undefined): Verdict {
+export function judge(
+  checks: readonly Check[],
+  limits: Limits,
+  passing: readonly Need[] | null | undefined,
+): Verdict {
   const sorted = sortChecks(checks);
   const worst = sorted[0];
   if (worst === undefined) {

@@ -40,6 +40,6 @@ export function worstOnTheWay(job: Job, piece: Piece, limits: Limits): OnTheWay 
 
 function lookAt(job: Job, piece: Piece, day: number, meshSizeIn: number | null, limits: Limits): OnTheWay {
   const { checks } = checkPiece(job, piece, { day, meshSizeIn }, limits);
-  const ratio = checks.reduce((most, check) => Math.max(most, check.ratio), 0);
-  return { day, level: worstLevel(checks), ratio, words: checks[0]?.words ?? '' };
+  const worst = checks[0];
+  return { day, level: worstLevel(checks), ratio: worst?.ratio ?? 0, words: worst?.words ?? '' };
 }

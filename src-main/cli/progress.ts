@@ -1,4 +1,4 @@
-/** Says on stderr how far a check has come, once it takes more than a moment, and keeps the time of each piece. */
+/** Says on stderr how far a check has come, and keeps the time of each piece. */
 import type { CheckProgress } from '../../src-core/verdict';
 import type { CliIo } from './io';
 import { withoutControls } from './io';
@@ -13,11 +13,14 @@ export interface Progress {
 }
 
 const QUIET_MS = 1000;
-/** Where nobody watches, a log gets a line now and then. */
+/** A log gets a line now and then. */
 const LOG_EVERY_MS = 5000;
 const CLEAR_LINE = '\r\u001b[K';
 
-/** Starts the clock. Nothing is written in the first second, nor ever to `out`. */
+/**
+ * Starts the clock. A terminal shows each step at once, on one line that is cleared at the end; a log stays empty in
+ * the first second. Nothing is written to `out`.
+ */
 export function startProgress(io: CliIo): Progress {
   const startedMs = io.nowMs();
   const reachedMs = new Map<number, number>();
@@ -28,12 +31,11 @@ export function startProgress(io: CliIo): Progress {
     take: ({ done, total, words }) => {
       const nowMs = io.nowMs();
       if (!reachedMs.has(done)) reachedMs.set(done, nowMs);
-      if (nowMs - startedMs < QUIET_MS) return;
       const line = `Checked ${done} of ${total}; now ${withoutControls(words)}`;
       if (io.err.isTerminal) {
         io.err.write(`${CLEAR_LINE}${line.slice(0, 79)}`);
         isShown = true;
-      } else if (nowMs - lastMs >= LOG_EVERY_MS) {
+      } else if (nowMs - startedMs >= QUIET_MS && nowMs - lastMs >= LOG_EVERY_MS) {
         io.err.write(`${line}\n`);
         lastMs = nowMs;
       }

@@ -88,7 +88,7 @@ const counter: WorktopCase = {
   deflections: [
     { words: 'front edge under the load', at: at(35, 0), asThin: true },
     { words: 'middle of the slab', at: at(36, 13) },
-    { words: 'front edge, next cabinet', at: at(60, 0) },
+    { words: 'back corner, near', at: at(0, 25.5) },
   ],
   moments: [
     worstSagging,
@@ -138,7 +138,7 @@ const lShape: WorktopCase = {
     { words: 'strip before the sink', kind: 'place', at: at(48, 2), bendingDeg: 0 },
     { words: 'strip behind the sink', kind: 'place', at: at(48, 23), bendingDeg: 0 },
   ],
-  partlyOff: ['right side of corner'],
+  partlyOff: ['left side of corner'],
 };
 
 const looseLedge: WorktopCase = {
@@ -260,17 +260,21 @@ const hearth = (bound: Bound): WorktopCase => ({
     })),
   }),
   bound,
-  meshSizeIn: 1.4,
+  meshSizeIn: Number(process.env.M ?? 1.2),
   rovingAt: at(4, 4),
   alsoThinned: true,
   deflections: [
     { words: 'loaded corner', at: at(0, 0), asThin: true },
-    { words: 'back corner, same end', at: at(0, 22) },
+    { words: 'back corner, far end', at: at(56, 22) },
     { words: 'middle of the span, lifted', at: at(28, 22) },
   ],
   moments: [
     worstHogging,
     { ...worstSagging, words: 'worst sagging, across the corner', asThin: true },
+    { words: 'A 0.5 5', kind: 'place', at: at(0.5, 5), bendingDeg: -48, asThin: true },
+    { words: 'A 1 5.5', kind: 'place', at: at(1, 5.5), bendingDeg: -48, asThin: true },
+    { words: 'A 2 6', kind: 'place', at: at(2, 6), bendingDeg: -48, asThin: true },
+    { words: 'A 3 7', kind: 'place', at: at(3, 7), bendingDeg: -48, asThin: true },
     { words: 'middle of the span', kind: 'place', at: at(28, 11), bendingDeg: 0 },
   ],
   partlyOff: ['pier P1', 'pier P2'],

@@ -99,10 +99,15 @@ function whatToDo({ verdict, changes }: PieceResult): string {
     case 'steel':
       return `Build as drawn, with the steel where it is drawn.${near}${close}`;
     case 'change':
-      return `${changes[0]?.title ?? verdict.why}${near}`;
+      return `${ended(changes[0]?.title ?? verdict.why)}${near}`;
     case 'engineer':
       return `Ask an engineer. ${verdict.why}`;
   }
+}
+
+/** With a full stop at its end. */
+function ended(sentence: string): string {
+  return /[.!?]$/.test(sentence) ? sentence : `${sentence}.`;
 }
 
 /** Every moment on the way that needs attention; where all stand, the worst of them. */
@@ -142,6 +147,6 @@ function cautionLines({ pieces, site }: JobResult): string[] {
   const lines = [...about].flatMap(([caution, names]) =>
     wrap(names.size === pieces.length ? caution : `${[...names].join(', ')}: ${caution}`, '- '),
   );
-  const ofSite = new Set(site.flatMap(({ cautions }) => cautions));
-  return [...lines, ...[...ofSite].filter((caution) => !about.has(caution)).flatMap((c) => wrap(c, '- '))];
+  const ofSite = site.flatMap(({ title, cautions }) => cautions.map((caution) => `${title}: ${caution}`));
+  return [...lines, ...ofSite.flatMap((caution) => wrap(caution, '- '))];
 }

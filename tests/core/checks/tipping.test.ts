@@ -16,7 +16,16 @@ import {
 import { slabWeight } from '../../../src-core/checks/weight';
 import type { Job } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
-import { CAP_E4, COUNTER_E2, HEARTH_E3, jobOf, LEDGE_E1, rectangle, wallAlongX } from '../../support/pieces';
+import {
+  analyse,
+  CAP_E4,
+  COUNTER_E2,
+  HEARTH_E3,
+  jobOf,
+  LEDGE_E1,
+  rectangle,
+  wallAlongX,
+} from '../../support/pieces';
 
 /** A load on the smallest patch that a job may state: its middle lies 1/8 in inside the edge. */
 function pointLoad(forceLbf: number, spreadPsf = 0) {
@@ -183,6 +192,38 @@ describe('tipping of a loose slab', () => {
       ratio: { near: 0.6983, within: 0.001 },
     });
     expect(check?.words).toContain('50 psf along the overhang');
+  });
+
+  // The cap E4 bedded, turned by 53.13 degrees (3-4-5) about its corner: the same statics, and the engine must find so too.
+  test('a cap turned in plan stays down as it does square', () => {
+    const turned = ({ xIn, yIn }: { xIn: number; yIn: number }) => ({
+      xIn: 0.6 * xIn - 0.8 * yIn,
+      yIn: 0.8 * xIn + 0.6 * yIn,
+    });
+    const bed = [
+      { xIn: 2, yIn: 2 },
+      { xIn: 18, yIn: 2 },
+      { xIn: 18, yIn: 18 },
+      { xIn: 2, yIn: 18 },
+    ];
+    const job = jobOf({
+      use: 'cap',
+      corners: rectangle(20, 20).map(turned),
+      thicknessIn: 1.5,
+      loads: { roving: { setting: 'leaning' } },
+      supports: [{ kind: 'full-bed', id: 'bed', corners: bed.map(turned) }],
+    });
+    runCheckCase(tipping, {
+      says: 'turned cap',
+      job,
+      meshSizeIn: 3,
+      level: 'holds',
+      ratio: { near: (1.5 * (50 / 144) * 40 * 1) / (50.347 * 8), within: 0.001 },
+    });
+    const analysis = analyse(job, { meshSizeIn: 3 });
+    const contactsX = analysis.contacts.map(({ at }) => 0.6 * at.xIn + 0.8 * at.yIn);
+    expect(Math.min(...contactsX)).toBeCloseTo(2, 4);
+    expect(Math.max(...contactsX)).toBeCloseTo(18, 4);
   });
 
   test('a tied ledge only informs, and points to its ties', () => {

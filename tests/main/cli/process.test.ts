@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { PROJECT } from './run-here';
 
@@ -9,11 +10,14 @@ interface Ended {
 }
 
 /** Runs the command line as a person's shell does; `leaveEarly` closes its stdout at once, as `head` may. */
-function runProcess(argv: readonly string[], leaveEarly = false): Promise<Ended> {
+function runProcess(
+  argv: readonly string[],
+  { leaveEarly = false, env = {} }: { readonly leaveEarly?: boolean; readonly env?: NodeJS.ProcessEnv } = {},
+): Promise<Ended> {
   return new Promise((resolve, reject) => {
     const child = spawn(process.execPath, ['--import', 'tsx', 'src-main/cli/main.ts', ...argv], {
       cwd: PROJECT,
-      env: { ...process.env, NO_COLOR: '1' },
+      env: { ...process.env, NO_COLOR: '1', ...env },
     });
     let out = '';
     let err = '';
@@ -48,9 +52,16 @@ describe('the command line as a process', () => {
   });
 
   test('takes no harm from a reader that leaves early', async () => {
-    const { code, err } = await runProcess(['check', CAP, '--json'], true);
+    const { code, err } = await runProcess(['check', CAP, '--json'], { leaveEarly: true });
     expect(code).toBe(0);
     expect(err).not.toMatch(/EPIPE|fault/);
+  });
+
+  test('reads paths from where the person stood when npm changed folder', async () => {
+    const env = { npm_lifecycle_event: 'cli', INIT_CWD: join(PROJECT, 'assets', 'jobs') };
+    const { code, err } = await runProcess(['check', 'gate-pier-cap.json', '--piece', 'nope'], { env });
+    expect(code).toBe(2);
+    expect(err).toContain('There is no piece "nope". Its pieces: gate-cap');
   });
 
   test('prints the version of package.json', async () => {

@@ -40,6 +40,7 @@ describe('the report of a job', () => {
     expect(text).not.toContain('Day 9,');
     expect(text).toContain('- Straight counter, Fish bench, Bar ledge: Put steel in all the same.');
     expect(text).toContain('- Hearth: It is heavy: three people.');
+    expect(text).toContain('- Deck load: Ask for the drawings.');
     expect(text).toContain(NOTICE_START);
     expect(text).toContain('--piece ID');
     expect(text).toContain('--json');

@@ -120,7 +120,7 @@ export function sampleResult(change: Partial<JobResult> = {}): JobResult {
         capacity: { value: 50, unit: 'psf' },
         workings: [],
         source: 'local code',
-        cautions: [],
+        cautions: ['Ask for the drawings.'],
       },
     ],
     needsAttention: true,
