@@ -19,31 +19,15 @@ export function deadLoad(
   region: Region,
   slabPsi: number,
   carried: readonly CarriedWeight[],
-  axisRad: number,
 ): NodalLoad {
   const dense = new Float64Array(3 * mesh.xIn.length);
   addPressure(mesh, slabPsi, dense);
   for (const weight of carried) {
     if (weight.opening !== null) addRim(mesh, locate, region.holes[weight.opening]!, weight.lb, dense);
     else if (weight.patch !== null) {
-      addWhole(
-        (into, lb) =>
-          addPatchLoad(
-            mesh,
-            locate,
-            {
-              xIn: weight.centre.xIn,
-              yIn: weight.centre.yIn,
-              loadLbf: lb,
-              lengthIn: weight.patch!.widthIn,
-              widthIn: weight.patch!.depthIn,
-              angleRad: axisRad,
-            },
-            into,
-          ),
-        weight.lb,
-        dense,
-      );
+      const { widthIn, depthIn, angleRad } = weight.patch;
+      const patch = { ...weight.centre, lengthIn: widthIn, widthIn: depthIn, angleRad };
+      addWhole((into, lb) => addPatchLoad(mesh, locate, { ...patch, loadLbf: lb }, into), weight.lb, dense);
     }
   }
   return sparse(dense);

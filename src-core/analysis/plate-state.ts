@@ -9,11 +9,14 @@ import type {
 } from '../plate';
 import {
   assemblePlate,
+  backwardMany,
+  bankedOperator,
+  createBanks,
   factorPlate,
+  forwardMany,
   LANES_PER_BANK,
   momentOperator,
   prepareContact,
-  solveMany,
 } from '../plate';
 import type { Bound, Contact } from './types';
 
@@ -26,6 +29,7 @@ export interface NodalLoad {
 export interface PlateState {
   readonly mesh: PlateMesh;
   readonly factor: PlateFactor;
+  /** Nodal moments straight from a bank of solutions. */
   readonly operator: MomentOperator;
   readonly contacts: readonly Contact[];
   /** Deflection of every node under a unit load at each distinct contact node, in the three-point frame: row after row. */
@@ -76,7 +80,7 @@ export function buildPlateState(
   return {
     mesh,
     factor,
-    operator: momentOperator(mesh, bending),
+    operator: bankedOperator(momentOperator(mesh, bending), layout),
     contacts,
     unitDeflections,
     contactNodes,
@@ -87,23 +91,41 @@ export function buildPlateState(
 
 /** Solves a unit load at each of the nodes, a bank of right-hand sides at a time, and keeps the deflections. */
 function unitLoadDeflections(factor: PlateFactor, at: Int32Array): Float64Array {
-  const n = factor.held.length;
-  const nodes = n / 3;
-  const deflections = new Float64Array(at.length * nodes);
-  const batch = new Float64Array(n * LANES_PER_BANK);
+  const { nodeCount, order } = factor.layout;
+  const deflections = new Float64Array(at.length * nodeCount);
+  const bank = createBanks(factor, LANES_PER_BANK);
+  const startRows = new Int32Array(LANES_PER_BANK);
   for (let from = 0; from < at.length; from += LANES_PER_BANK) {
-    const group = at.subarray(from, from + LANES_PER_BANK);
-    const lanes = batch.subarray(0, group.length * n);
-    lanes.fill(0);
-    group.forEach((node, lane) => {
-      lanes[lane * n + 3 * node] = 1;
-    });
-    solveMany(factor, lanes, lanes);
-    for (let lane = 0; lane < group.length; lane++)
-      for (let node = 0; node < nodes; node++)
-        deflections[(from + lane) * nodes + node] = lanes[lane * n + 3 * node]!;
+    const lanes = Math.min(LANES_PER_BANK, at.length - from);
+    bank.fill(0);
+    for (let lane = 0; lane < lanes; lane++) {
+      startRows[lane] = addToBank(factor, bank, lane, at[from + lane]!, 1);
+    }
+    forwardMany(factor, bank, lanes, startRows);
+    backwardMany(factor, bank, lanes);
+    for (let node = 0; node < nodeCount; node++) {
+      const row = 3 * LANES_PER_BANK * order.positionOf[node]!;
+      for (let lane = 0; lane < lanes; lane++)
+        deflections[(from + lane) * nodeCount + node] = bank[row + lane]!;
+    }
   }
   return deflections;
+}
+
+/** Adds a vertical force at a node to one lane of a bank; gives the row it stands in. A node held in the frame takes none. */
+export function addToBank(
+  factor: PlateFactor,
+  bank: Float64Array,
+  lane: number,
+  node: number,
+  lbf: number,
+): number {
+  const row = 3 * factor.layout.order.positionOf[node]!;
+  if (factor.held[row] === 0) {
+    const at = LANES_PER_BANK * row + lane;
+    bank[at] = bank[at]! + lbf;
+  }
+  return row;
 }
 
 function linksOf(contacts: readonly Contact[], bound: Bound): ContactLinks {

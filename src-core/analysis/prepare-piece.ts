@@ -44,9 +44,9 @@ const FINEST_MESH_IN = 1;
 const COARSEST_MESH_IN = 3;
 const MOST_NODES = 4_000;
 /** Contact points along a line, at the closest. */
-const CONTACT_STEP_IN = 3;
+const CONTACT_STEP_IN = 4;
 /** About how many places of the roving patch are tried. */
-const ROVING_PLACES = 110;
+const ROVING_PLACES = 125;
 /** A piece meshed, loaded and factored, before any load case is solved. */
 export interface PreparedPiece {
   readonly piece: Piece;
@@ -127,7 +127,7 @@ export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): P
 
   const locate = locatorOf(mesh);
   const loads: LoadSet = {
-    dead: deadLoad(mesh, locate, region, weight.slabLb / weight.areaIn2, carried, shape.axisRad),
+    dead: deadLoad(mesh, locate, region, weight.slabLb / weight.areaIn2, carried),
     live: cases.map(({ live }) => liveLoad(mesh, locate, live, shape.axisRad)),
   };
   const layout = layOutPlate(mesh);

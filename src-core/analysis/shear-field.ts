@@ -17,8 +17,10 @@ export interface ShearReader {
   readonly open: Uint8Array;
   readonly qx: Float64Array;
   readonly qy: Float64Array;
-  /** By triangle, nine numbers; see `cornerShares`. */
-  readonly shares: Float64Array;
+  /** Rows by nodes that a slope reads, those of node i from start[i] to start[i + 1] - 1, two slopes each. */
+  readonly start: Int32Array;
+  readonly node: Int32Array;
+  readonly slope: Float64Array;
 }
 
 /** Shear at a node along the direction in which it acts there, averaged. */
@@ -58,7 +60,7 @@ export function shearReader(
     open,
     qx: new Float64Array(n),
     qy: new Float64Array(n),
-    shares: cornerShares(mesh),
+    ...slopeOperator(mesh),
   };
 }
 
@@ -136,47 +138,58 @@ function isUnder(live: LiveLoad, x: number, y: number, marginIn: number): boolea
 }
 
 function fillShear(reader: ShearReader, field: MomentField): void {
-  const { mesh, qx, qy, shares } = reader;
-  const { triangles } = mesh;
+  const { open, qx, qy, start, node, slope } = reader;
   const { mx, my, mxy } = field;
-  qx.fill(0);
-  qy.fill(0);
-  for (let t = 0, p = 0; t < triangles.length; t += 3, p += 9) {
+  for (let i = 0; i < open.length; i++) {
+    if (open[i] === 0) continue;
     let x = 0;
     let y = 0;
-    for (let k = 0; k < 3; k++) {
-      const node = triangles[t + k]!;
-      x += shares[p + k]! * mx[node]! + shares[p + 3 + k]! * mxy[node]!;
-      y += shares[p + k]! * mxy[node]! + shares[p + 3 + k]! * my[node]!;
+    for (let entry = start[i]!; entry < start[i + 1]!; entry++) {
+      const j = node[entry]!;
+      const b = slope[2 * entry]!;
+      const c = slope[2 * entry + 1]!;
+      x += b * mx[j]! + c * mxy[j]!;
+      y += b * mxy[j]! + c * my[j]!;
     }
-    for (let k = 0; k < 3; k++) {
-      const node = triangles[t + k]!;
-      qx[node] = qx[node]! + x * shares[p + 6 + k]!;
-      qy[node] = qy[node]! + y * shares[p + 6 + k]!;
-    }
+    qx[i] = x;
+    qy[i] = y;
   }
 }
 
-/** By triangle: slopes of its shape functions along x (3) and y (3), and its share of the area round each corner (3). */
-function cornerShares(mesh: PlateMesh): Float64Array {
+/** Slopes d/dx and d/dy of a nodal field at each node, averaged by area over its triangles, as weights on nodes. */
+function slopeOperator(mesh: PlateMesh): Pick<ShearReader, 'start' | 'node' | 'slope'> {
   const { triangles, xIn, yIn } = mesh;
-  const shares = new Float64Array(triangles.length * 3);
+  const rows: Map<number, [number, number]>[] = Array.from(xIn, () => new Map());
   const around = new Float64Array(xIn.length);
-  const twiceArea = (t: number): number => {
-    const [i, j, k] = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!];
-    return (xIn[j]! - xIn[i]!) * (yIn[k]! - yIn[i]!) - (xIn[k]! - xIn[i]!) * (yIn[j]! - yIn[i]!);
-  };
-  for (let t = 0; t < triangles.length; t += 3)
-    for (let c = 0; c < 3; c++) around[triangles[t + c]!] = around[triangles[t + c]!]! + twiceArea(t);
-  for (let t = 0, p = 0; t < triangles.length; t += 3, p += 9) {
-    const twice = twiceArea(t);
-    for (let c = 0; c < 3; c++) {
-      const next = triangles[t + ((c + 1) % 3)]!;
-      const last = triangles[t + ((c + 2) % 3)]!;
-      shares[p + c] = (yIn[next]! - yIn[last]!) / twice;
-      shares[p + 3 + c] = (xIn[last]! - xIn[next]!) / twice;
-      shares[p + 6 + c] = twice / around[triangles[t + c]!]!;
+  for (let t = 0; t < triangles.length; t += 3) {
+    const corners = [triangles[t]!, triangles[t + 1]!, triangles[t + 2]!] as const;
+    const [i, j, k] = corners;
+    const twice = (xIn[j]! - xIn[i]!) * (yIn[k]! - yIn[i]!) - (xIn[k]! - xIn[i]!) * (yIn[j]! - yIn[i]!);
+    for (const at of corners) {
+      around[at] = around[at]! + twice;
+      corners.forEach((other, c) => {
+        const next = corners[(c + 1) % 3]!;
+        const last = corners[(c + 2) % 3]!;
+        // slope of the shape function times twice the area: the area cancels in the average
+        const [b, s] = rows[at]!.get(other) ?? [0, 0];
+        rows[at]!.set(other, [b + yIn[next]! - yIn[last]!, s + xIn[last]! - xIn[next]!]);
+      });
     }
   }
-  return shares;
+  const start = new Int32Array(xIn.length + 1);
+  rows.forEach((row, i) => {
+    start[i + 1] = start[i]! + row.size;
+  });
+  const node = new Int32Array(start[xIn.length]!);
+  const slope = new Float64Array(2 * node.length);
+  rows.forEach((row, i) => {
+    let entry = start[i]!;
+    for (const [j, [b, s]] of row) {
+      node[entry] = j;
+      slope[2 * entry] = b / around[i]!;
+      slope[2 * entry + 1] = s / around[i]!;
+      entry++;
+    }
+  });
+  return { start, node, slope };
 }

@@ -1,14 +1,17 @@
 /** Many load cases on one plate state: contact first, then the plate's displacements and moments case by case. */
 import type { ContactSolution, ContactSystem, MomentField } from '../plate';
 import {
-  applyMomentOperator,
+  applyBankedOperator,
+  backwardMany,
+  createBanks,
   createMomentField,
+  forwardMany,
   LANES_PER_BANK,
   resultantOf,
   solveContact,
-  solveMany,
 } from '../plate';
 import type { NodalLoad, PlateState } from './plate-state';
+import { addToBank } from './plate-state';
 import type { Bound } from './types';
 
 /** The loads of a piece on its nodes: what is always there, and each live load. */
@@ -73,51 +76,51 @@ export function solveCases(
   const system = state.systems[bound];
   if (system === null)
     throw new Error(`contacts lie in one line: ${state.contacts.length} points, bound ${bound}`);
-  const { mesh } = state;
+  const { mesh, factor } = state;
   const nodes = mesh.xIn.length;
-  const n = 3 * nodes;
-  const resultants = { dead: resultantOfLoad(state, system, loads.dead), live: [] as Float64Array[] };
-  resultants.live = loads.live.map((load) => resultantOfLoad(state, system, load));
+  const { positionOf } = factor.layout.order;
+  const deadResultant = resultantOfLoad(state, system, loads.dead);
+  const liveResultants = loads.live.map((load) => resultantOfLoad(state, system, load));
 
-  const batch = new Float64Array(n * LANES_PER_BANK);
+  const bank = createBanks(factor, LANES_PER_BANK);
+  const fields = Array.from({ length: LANES_PER_BANK }, () => createMomentField(state.operator));
   const wIn = new Float64Array(nodes);
-  const field = createMomentField(state.operator);
   let start: Uint8Array | undefined;
 
   for (let from = 0; from < combinations.length; from += LANES_PER_BANK) {
     const group = combinations.slice(from, from + LANES_PER_BANK);
-    batch.fill(0);
+    bank.fill(0);
     const contacts = group.map((combination, lane) => {
-      const resultant = combine(resultants.dead, resultants.live, combination);
+      const resultant = combine(deadResultant, liveResultants, combination);
       const freeIn = combine(free.dead, free.live, combination);
       let contact = solveContact(system, freeIn, resultant, start === undefined ? {} : { start });
       const asIfHeld = contact.turnsOver;
       if (asIfHeld) contact = solveContact(system, freeIn, resultant, { held: true });
       else start ??= contact.bears;
-      const into = batch.subarray(lane * n, (lane + 1) * n);
-      addLoad(into, loads.dead, combination.deadFactor);
+      addLoad(state, bank, lane, loads.dead, combination.deadFactor);
       const live = loads.live[combination.liveIndex];
-      if (live !== undefined) addLoad(into, live, combination.liveFactor);
+      if (live !== undefined) addLoad(state, bank, lane, live, combination.liveFactor);
       for (let i = 0; i < state.contacts.length; i++) {
-        const at = 3 * state.contacts[i]!.node;
-        into[at] = into[at]! - contact.reactionLbf[i]!;
+        addToBank(factor, bank, lane, state.contacts[i]!.node, -contact.reactionLbf[i]!);
       }
       return { combination, contact, asIfHeld, totalLbf: resultant[0]! };
     });
-    const displaced = batch.subarray(0, n * group.length);
-    solveMany(state.factor, displaced, displaced);
+    forwardMany(factor, bank, group.length);
+    backwardMany(factor, bank, group.length);
+    applyBankedOperator(state.operator, bank, group.length, fields);
     contacts.forEach((solved, lane) => {
-      const u = batch.subarray(lane * n, (lane + 1) * n);
       const [q0, q1, q2] = solved.contact.rigidIn as unknown as [number, number, number];
+      const perX = q1 / system.scaleIn;
+      const perY = q2 / system.scaleIn;
+      const base = q0 - perX * system.centreXIn - perY * system.centreYIn;
       for (let node = 0; node < nodes; node++) {
         wIn[node] =
-          u[3 * node]! +
-          q0 +
-          (q1 * (mesh.xIn[node]! - system.centreXIn)) / system.scaleIn +
-          (q2 * (mesh.yIn[node]! - system.centreYIn)) / system.scaleIn;
+          bank[3 * LANES_PER_BANK * positionOf[node]! + lane]! +
+          base +
+          perX * mesh.xIn[node]! +
+          perY * mesh.yIn[node]!;
       }
-      applyMomentOperator(state.operator, u, field);
-      visit({ ...solved, index: from + lane, wIn, moments: field });
+      visit({ ...solved, index: from + lane, wIn, moments: fields[lane]! });
     });
   }
 }
@@ -135,9 +138,8 @@ function combine(dead: Float64Array, live: readonly Float64Array[], by: Combinat
   return dead.map((value, i) => by.deadFactor * value + (add === undefined ? 0 : by.liveFactor * add[i]!));
 }
 
-function addLoad(into: Float64Array, load: NodalLoad, factor: number): void {
+function addLoad(state: PlateState, bank: Float64Array, lane: number, load: NodalLoad, factor: number): void {
   for (let i = 0; i < load.node.length; i++) {
-    const at = 3 * load.node[i]!;
-    into[at] = into[at]! + factor * load.lbf[i]!;
+    addToBank(state.factor, bank, lane, load.node[i]!, factor * load.lbf[i]!);
   }
 }

@@ -14,7 +14,7 @@ export interface CarriedWeight {
   readonly lb: number;
   readonly centre: Point;
   /** Patch size, or null for a weight that hangs on the rim of an opening. */
-  readonly patch: { readonly widthIn: number; readonly depthIn: number } | null;
+  readonly patch: { readonly widthIn: number; readonly depthIn: number; readonly angleRad: number } | null;
   /** Index of the opening whose rim carries it. */
   readonly opening: number | null;
 }
@@ -42,7 +42,7 @@ export function carriedWeights(piece: Piece, holes: readonly (readonly Point[])[
       words: load.name,
       lb: load.weightLb,
       centre: load.centre,
-      patch: { widthIn: load.widthIn, depthIn: load.depthIn },
+      patch: { widthIn: load.widthIn, depthIn: load.depthIn, angleRad: (load.angleDeg * Math.PI) / 180 },
       opening: null,
     });
   }

@@ -2,12 +2,20 @@ import type { BracketFixing } from '../job';
 import { type Line, readingLine } from '../workings';
 import { rootMoment } from './arm-checks';
 import { armProperties } from './arm-properties';
-import { BRACE_TIMBER, studBearingPsi, WET_FACTOR } from './brace-timber';
+import { studBearingPsi, WET_FACTOR } from './brace-timber';
 import { type BracketCheck, bracketCheck, type ServiceLoad } from './bracket-check';
-import { effectiveWasherIn, ratedMoment, rowAboveToeIn, STUD_FACE_IN, toeBearingIn } from './fixing-moment';
+import {
+  effectiveWasherIn,
+  gravityOf,
+  ratedMoment,
+  rowAboveToeIn,
+  STUD_FACE_IN,
+  toeBearing,
+  toeBearingIn,
+} from './fixing-moment';
 import { lateralValue } from './lateral';
 import { boltArea, boltPull, boltShear, COMMON_BOLT, washerArea, washerPull } from './through-bolts';
-import { bearingAreaFactor, fastenerShare, heelBearing, toeLever, wallCouple } from './wall-couple';
+import { fastenerShare, toeLever, wallCouple } from './wall-couple';
 import {
   adjustedLateral,
   adjustedWithdrawal,
@@ -60,11 +68,6 @@ function shareOf(load: ServiceLoad, fixing: TimberScrew | Bolts): Share {
     toeLengthIn,
     lines: [load.totalLine, lever.line, ...couple.lines, pull.line, shear.line],
   };
-}
-
-function gravityOf(fixing: TimberScrew | Bolts): number {
-  // Bolts carry no specific gravity in the job; spruce-pine-fir is the softer of the usual studs.
-  return fixing.kind === 'through-bolts' ? BRACE_TIMBER.spf.gravity : fixing.specificGravity;
 }
 
 function screwChecks(load: ServiceLoad, fixing: TimberScrew, share: Share): BracketCheck[] {
@@ -199,22 +202,19 @@ function edgeChecks(load: ServiceLoad, diameterIn: number): BracketCheck[] {
 
 function heelChecks(load: ServiceLoad, gravity: number, share: Share): BracketCheck[] {
   if (load.bracket.backing !== 'timber-stud') return [];
-  const factor = bearingAreaFactor({ lb: share.toeLengthIn });
-  const capacity = heelBearing({
-    Fcp: studBearingPsi(gravity),
-    CM: load.isWet ? WET_FACTOR.bearing : 1,
-    Cb: factor.value,
-    w: Math.min(STUD_FACE_IN, armProperties(load.bracket.arm).topWidthIn),
-    lt: share.toeLengthIn,
+  const toe = toeBearing(load.bracket, {
+    lengthIn: share.toeLengthIn,
+    gravity,
+    wetRatio: load.isWet ? WET_FACTOR.bearing : 1,
   });
   return [
     bracketCheck({
       id: 'heel-bearing',
       label: 'Toe of the heel, pressed into the stud',
       demand: share.toeLbf,
-      capacity: capacity.value,
+      capacity: toe.pushLbf,
       unit: 'lbf',
-      lines: [...share.lines, factor.line, capacity.line],
+      lines: [...share.lines, ...toe.lines],
     }),
   ];
 }

@@ -1,10 +1,10 @@
 import type { BracketFixing, BracketSupport } from '../job';
 import { formula, type Line } from '../workings';
-import { armAllowableMoment } from './arm-strength';
+import { armProperties } from './arm-properties';
 import { BRACE_TIMBER, studBearingPsi } from './brace-timber';
 import type { Symbols } from './symbols';
 import { boltArea, boltPull, COMMON_BOLT, washerArea, washerPull } from './through-bolts';
-import { toeLever } from './wall-couple';
+import { bearingAreaFactor, heelBearing, toeLever } from './wall-couple';
 import { adjustedWithdrawal, withdrawalOf } from './withdrawal';
 
 /** Length over which the toe of a heel leg is taken to press on the wall, in. Common practice, no source. */
@@ -23,6 +23,17 @@ export const rowMoment = formula<Symbols<'T1' | 'n' | 'z'>>({
   unit: 'lbf in',
   source: 'statics',
   compute: ({ T1, n, z }) => T1 * n * z,
+});
+
+/** Moment that the bearing of the toe may take, lbf-in. Ca: push that it may press into the stud, lbf; z: lever, in. Statics. */
+export const toeMoment = formula<Symbols<'Ca' | 'z'>>({
+  symbol: 'Mt',
+  label: 'moment that the bearing of the toe may take',
+  formula: 'Ca * z',
+  units: { Ca: 'lbf', z: 'in' },
+  unit: 'lbf in',
+  source: 'statics',
+  compute: ({ Ca, z }) => Ca * z,
 });
 
 /** Moment of a rated bracket at the wall face, lbf-in. Pr: rated load, lbf; er: distance at which it holds, in. Statics. */
@@ -54,21 +65,41 @@ export function effectiveWasherIn(bracket: BracketSupport, washerIn: number): nu
 }
 
 export interface FixingMoment {
-  /** Moment at the wall face that fixing and arm may take. */
+  /** Moment at the wall face that the fixing may take. */
   readonly ratedLbfIn: number;
   readonly lines: readonly Line[];
 }
 
 /**
- * Rated moment of a bracket at the wall face, lbf-in, dry timber, CD 1.0: the pull of its top row times the lever (or the rating
- * as entered), no more than the arm's own. NDS 2018 12.2, AISC 360-22 J3 and F.
+ * Rated moment of a bracket's fixing at the wall face, lbf-in, dry timber, CD 1.0: the pull of its top row or the push of its
+ * toe on a stud, whichever is less, times the lever; or the rating as entered. The arm's own moment does not cap it: a
+ * slender arm on strong lags bends, which its own flexibility counts already, and a cap would charge it once more as a
+ * fixing that turns further. NDS 2018 12.2, 3.10, AISC 360-22 J3.
  */
 export function fixingMoment(bracket: BracketSupport): FixingMoment {
   const fixing = couple(bracket, bracket.fixing);
-  const arm = armAllowableMoment(bracket.arm, bracket.reachIn);
-  const least = Math.max(LEAST_MOMENT_LBF_IN, fixing.ratedLbfIn);
-  if (arm && arm.allowableLbfIn < least) return { ratedLbfIn: arm.allowableLbfIn, lines: arm.lines };
-  return { ratedLbfIn: least, lines: fixing.lines };
+  return { ratedLbfIn: Math.max(LEAST_MOMENT_LBF_IN, fixing.ratedLbfIn), lines: fixing.lines };
+}
+
+/** Push that the toe of a heel may press into a stud, lbf, and its lines. NDS 2018 3.10. */
+export function toeBearing(
+  bracket: BracketSupport,
+  toe: { readonly lengthIn: number; readonly gravity: number; readonly wetRatio: number },
+): { pushLbf: number; lines: Line[] } {
+  const factor = bearingAreaFactor({ lb: toe.lengthIn });
+  const push = heelBearing({
+    Fcp: studBearingPsi(toe.gravity),
+    CM: toe.wetRatio,
+    Cb: factor.value,
+    w: Math.min(STUD_FACE_IN, armProperties(bracket.arm).topWidthIn),
+    lt: toe.lengthIn,
+  });
+  return { pushLbf: push.value, lines: [factor.line, push.line] };
+}
+
+/** Specific gravity of the timber behind: bolts carry none in the job; spruce-pine-fir is the softer of the usual studs. */
+export function gravityOf(fixing: Exclude<BracketFixing, { kind: 'rated' }>): number {
+  return fixing.kind === 'through-bolts' ? BRACE_TIMBER.spf.gravity : fixing.specificGravity;
 }
 
 function couple(bracket: BracketSupport, fixing: BracketFixing): FixingMoment {
@@ -77,10 +108,17 @@ function couple(bracket: BracketSupport, fixing: BracketFixing): FixingMoment {
     return { ratedLbfIn: rated.value, lines: [rated.line] };
   }
   const h = rowAboveToeIn(bracket, fixing.leverIn);
-  const lever = toeLever({ h, lt: toeBearingIn(bracket, h) });
+  const lengthIn = toeBearingIn(bracket, h);
+  const lever = toeLever({ h, lt: lengthIn });
   const pull = fixing.kind === 'through-bolts' ? boltRow(bracket, fixing) : screwRow(fixing);
   const moment = rowMoment({ T1: pull.pullLbf, n: fixing.topCount, z: lever.value });
-  return { ratedLbfIn: moment.value, lines: [...pull.lines, lever.line, moment.line] };
+  const row = { ratedLbfIn: moment.value, lines: [...pull.lines, lever.line, moment.line] };
+  if (bracket.backing !== 'timber-stud') return row;
+  const toe = toeBearing(bracket, { lengthIn, gravity: gravityOf(fixing), wetRatio: 1 });
+  const push = toeMoment({ Ca: toe.pushLbf, z: lever.value });
+  return push.value < moment.value
+    ? { ratedLbfIn: push.value, lines: [...toe.lines, lever.line, push.line] }
+    : row;
 }
 
 function screwRow(fixing: Extract<BracketFixing, { kind: 'screws' | 'lags' }>): {

@@ -1,3 +1,4 @@
+export { armCreepFactor } from './arm-checks';
 export { armFlexibility } from './arm-flexibility';
 export type { ArmProperties } from './arm-properties';
 export { armProperties, STEEL_MODULUS_PSI } from './arm-properties';
@@ -16,8 +17,10 @@ export type { LateralInput, LateralValue } from './lateral';
 export { lateralValue } from './lateral';
 export type { StockArm } from './stock-arms';
 export { STOCK_ARMS } from './stock-arms';
+export type { StudStrength } from './stud-bending';
+export { studStrength } from './stud-bending';
 export type { WallCouple } from './wall-couple';
-export { concreteBearing, wallCouple, wallOverturning } from './wall-couple';
+export { concreteBearing, factoredLoad, wallCouple, wallOverturning } from './wall-couple';
 export {
   adjustedLateral,
   adjustedWithdrawal,

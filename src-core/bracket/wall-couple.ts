@@ -97,13 +97,16 @@ export const factoredLoad = formula<Symbols<'D' | 'L'>>({
   compute: ({ D, L }) => Math.max(1.4 * D, 1.2 * D + 1.6 * L),
 });
 
-/** Moment with which brackets bend or overturn the wall behind them, lbf-in a foot. P: lbf a bracket; e: in; s: spacing, in. Statics. */
-export const wallOverturning = formula<Symbols<'P' | 'e' | 's'>>({
+/**
+ * Moment on an inch of wall, lbf-in/in, which is as much in lb-ft a foot. M: moment on one stud's share of the wall, lbf-in; s: length
+ * of that share, in. Statics.
+ */
+export const wallOverturning = formula<Symbols<'M' | 's'>>({
   symbol: 'mw',
-  label: 'moment of the brackets on the wall, a foot',
-  formula: '12 * P * e / s',
-  units: { P: 'lbf', e: 'in', s: 'in' },
-  unit: 'lbf in/ft',
+  label: 'moment on an inch of wall, in lbf-in; the same figure is lb-ft on a foot',
+  formula: 'M / s',
+  units: { M: 'lbf in', s: 'in' },
+  unit: 'lbf in/in',
   source: 'statics',
-  compute: ({ P, e, s }) => (12 * P * e) / s,
+  compute: ({ M, s }) => M / s,
 });

@@ -1,16 +1,18 @@
 /** How far the slab sags or its edge drops, at once and over the years. */
-import type { BoundState, LoadCase, PieceAnalysis } from '../analysis';
+import type { BoundState, LoadCase } from '../analysis';
 import { printersOf, steelLayers } from '../analysis';
 import { longTermFactor, timeFactorRatio } from '../concrete';
-import type { Point } from '../outline';
-import { convexHull, directionAt, distanceIn, nearestOnOutline } from '../outline';
 import { printDeflection } from '../units';
 import type { Worked } from '../workings';
 import { formula, readingLine } from '../workings';
 import type { Check, CheckContext, CheckRule } from './check';
+import { deflectionLimit } from './deflection-limits';
+import type { DeflectionPlace } from './deflection-place';
+import { placeOfDeflection } from './deflection-place';
 import { placeWords } from './place-words';
-import { bearingAheadIn } from './slab-ahead';
 import { standingState } from './steel-demands';
+
+export { tipDeflectionLimit } from './deflection-limits';
 
 type Symbols<Name extends string> = Readonly<Record<Name, number>>;
 
@@ -26,57 +28,6 @@ export const longTermDeflection = formula<Symbols<'S' | 'D' | 'lambdaDelta'>>({
   unit: 'in',
   source: 'ACI 318-19 24.2.4.1.1',
   compute: ({ S, D, lambdaDelta }) => S + lambdaDelta * D,
-});
-
-const SHARE_SOURCE = 'ACI 318-19 Table 24.2.2 (1/360); least: common practice, no source';
-const STEP_SOURCE = 'ACI 318-19 Table 24.2.2 (1/360); step and least: common practice, no source';
-
-/**
- * Most that a span may sag, in. share: 1/360 unless set (a ratio); L: free span, in; least: finest limit set, in.
- * ACI 318-19 Table 24.2.2.
- */
-export const spanDeflectionLimit = formula<Symbols<'share' | 'L' | 'least'>>({
-  symbol: 'dlim',
-  label: 'Most that the span may sag: 1/360 of it',
-  formula: 'max(least, share * L)',
-  units: { share: '', L: 'in', least: 'in' },
-  unit: 'in',
-  source: SHARE_SOURCE,
-  compute: ({ share, L, least }) => Math.max(least, share * L),
-});
-
-/** The same beside a cabinet, where no step beyond what an eye sees is let pass, in. step: in. */
-export const spanLimitByCabinet = formula<Symbols<'share' | 'L' | 'step' | 'least'>>({
-  symbol: 'dlim',
-  label: 'Most that the span may sag: 1/360 of it, and no step that an eye sees against the cabinet',
-  formula: 'min(step, max(least, share * L))',
-  units: { share: '', L: 'in', step: 'in', least: 'in' },
-  unit: 'in',
-  source: STEP_SOURCE,
-  compute: ({ share, L, step, least }) => Math.min(step, Math.max(least, share * L)),
-});
-
-/** Most that a tip may drop, in. a: overhang from what holds it, arms left out, in; the rest as for a span. */
-export const tipDeflectionLimit = formula<Symbols<'share' | 'a' | 'least'>>({
-  symbol: 'dlim',
-  label: 'Most that the edge may drop: 1/360 of twice the overhang',
-  formula: 'max(least, share * 2 * a)',
-  units: { share: '', a: 'in', least: 'in' },
-  unit: 'in',
-  source: SHARE_SOURCE,
-  compute: ({ share, a, least }) => Math.max(least, share * 2 * a),
-});
-
-/** The same beside a cabinet, in. step: in. */
-export const tipLimitByCabinet = formula<Symbols<'share' | 'a' | 'step' | 'least'>>({
-  symbol: 'dlim',
-  label:
-    'Most that the edge may drop: 1/360 of twice the overhang, and no step that an eye sees against the cabinet',
-  formula: 'min(step, max(least, share * 2 * a))',
-  units: { share: '', a: 'in', step: 'in', least: 'in' },
-  unit: 'in',
-  source: STEP_SOURCE,
-  compute: ({ share, a, step, least }) => Math.min(step, Math.max(least, share * 2 * a)),
 });
 
 /** Deflection over its limit (a ratio). d, dlim: in. ACI 318-19 24.2.2. */
@@ -103,13 +54,11 @@ export const deflection: CheckRule = {
 interface Found {
   readonly state: BoundState;
   readonly loadCase: LoadCase;
-  readonly place: Place;
+  readonly place: DeflectionPlace;
   readonly limit: Worked;
   readonly long: Worked;
   readonly ratio: Worked;
 }
-
-type Place = { readonly kind: 'span' | 'bearing' | 'tip'; readonly lengthIn: number };
 
 function judge(context: CheckContext): Check {
   const { job, analysis } = context;
@@ -152,8 +101,8 @@ function worstOf(context: CheckContext, state: BoundState, lambdaDelta: number):
   let worst: Found | null = null;
   for (const { loadCase, S, D, longIn } of sized) {
     if (worst !== null && longIn / context.limits.deflectionLeastIn <= worst.ratio.value) break;
-    const place = placeOf(context.analysis, loadCase.deflection.downAt);
-    const limit = limitOf(place, context);
+    const place = placeOfDeflection(context.analysis, loadCase.deflection.downAt);
+    const limit = deflectionLimit(place, context);
     if (worst !== null && longIn / limit.value <= worst.ratio.value) continue;
     const long = longTermDeflection({ S, D, lambdaDelta });
     const ratio = deflectionRatio({ d: long.value, dlim: limit.value });
@@ -170,75 +119,6 @@ function lastingIn(state: BoundState, loadCase: LoadCase): number {
   return Math.max(0, Math.min(most, loadCase.deflection.downIn));
 }
 
-/** The step that an eye sees counts only beside a cabinet; elsewhere the share of the span alone does. */
-function limitOf(place: Place, { analysis, limits }: CheckContext): Worked {
-  const isOnCabinet = analysis.bearings.some(({ support }) => support.kind === 'cabinet');
-  const common = {
-    share: limits.deflectionSpanShare,
-    least: limits.deflectionLeastIn,
-  };
-  const step = limits.deflectionStepIn;
-  if (place.kind !== 'tip') {
-    const L = place.lengthIn;
-    return isOnCabinet ? spanLimitByCabinet({ L, step, ...common }) : spanDeflectionLimit({ L, ...common });
-  }
-  const a = place.lengthIn;
-  return isOnCabinet ? tipLimitByCabinet({ a, step, ...common }) : tipDeflectionLimit({ a, ...common });
-}
-
-/**
- * Whether a point lies between bearings, on one, or out over one, along the piece or across it, and how far they are. Arms do
- * not count as bearings: slab and arm are judged together, from the wall. A point that sees no bearing either way is
- * measured from the nearest point of the line round all bearings, and takes the span there if that bridges one.
- */
-function placeOf(analysis: PieceAnalysis, at: Point): Place {
-  const areas = analysis.bearings.filter(({ part }) => part !== 'arm').map(({ corners }) => corners);
-  if (areas.length === 0) return { kind: 'tip', lengthIn: reachFromWallIn(analysis, at) };
-  const seen = reachesOf(analysis, areas, at);
-  if (seen.spanIn !== null) return { kind: seen.spanIn > 0 ? 'span' : 'bearing', lengthIn: seen.spanIn };
-  if (seen.tipIn !== null) return { kind: 'tip', lengthIn: seen.tipIn };
-  const nearest = nearestOnOutline(at, convexHull(areas.flat()));
-  const spanIn = reachesOf(analysis, areas, nearest.at).spanIn ?? 0;
-  return spanIn > 0 ? { kind: 'span', lengthIn: spanIn } : { kind: 'tip', lengthIn: nearest.distanceIn };
-}
-
-/** Shorter of the spans that bridge the point, and the nearest bearing seen at all, along the piece and across it, in. */
-function reachesOf(
-  analysis: PieceAnalysis,
-  areas: readonly (readonly Point[])[],
-  at: Point,
-): { readonly spanIn: number | null; readonly tipIn: number | null } {
-  const reach = (turn: number) =>
-    bearingAheadIn(analysis, areas, at, analysis.shape.axisRad + (turn * Math.PI) / 2);
-  const [ahead, left, behind, right] = [reach(0), reach(1), reach(2), reach(3)];
-  const spans = [
-    [ahead, behind],
-    [left, right],
-  ].flatMap(([one, other]) => (one == null || other == null ? [] : [one + other]));
-  const tips = [ahead, left, behind, right].filter((reachIn) => reachIn !== null);
-  return {
-    spanIn: spans.length > 0 ? Math.min(...spans) : null,
-    tipIn: tips.length > 0 ? Math.min(...tips) : null,
-  };
-}
-
-/** Distance of a point from the wall face of the nearest arm, along that arm; for a slab that lies on arms alone. */
-function reachFromWallIn({ bearings, piece }: PieceAnalysis, at: Point): number {
-  let nearestIn = Infinity;
-  let reachIn = 0;
-  for (const { support } of bearings) {
-    if (support.kind !== 'bracket') continue;
-    const u = directionAt((support.directionDeg * Math.PI) / 180);
-    for (const root of support.roots) {
-      const awayIn = distanceIn(root, at);
-      if (awayIn >= nearestIn) continue;
-      nearestIn = awayIn;
-      reachIn = Math.max(piece.thicknessIn, (at.xIn - root.xIn) * u.x + (at.yIn - root.yIn) * u.y);
-    }
-  }
-  return reachIn;
-}
-
 function wordsOf(context: CheckContext, { loadCase, place, limit, long, ratio }: Found): string {
   const { job } = context;
   const print = (valueIn: number) => printDeflection(valueIn, { system: job.shownIn, digits: 2 });
@@ -247,7 +127,7 @@ function wordsOf(context: CheckContext, { loadCase, place, limit, long, ratio }:
   return `Under ${loadCase.words}, ${what} ${print(loadCase.deflection.downIn)}, in time ${print(long.value)}, at ${at}; ${ratio.value <= 1 ? 'within' : 'more than'} the ${print(limit.value)} that is let pass.`;
 }
 
-function whatMoves({ kind }: Place, size: string): string {
+function whatMoves({ kind }: DeflectionPlace, size: string): string {
   switch (kind) {
     case 'span':
       return `a span of ${size} sags`;
@@ -259,7 +139,7 @@ function whatMoves({ kind }: Place, size: string): string {
 }
 
 function readingsOf({ state, loadCase }: Found) {
-  const from = 'plate engine, beside the mean settlement of the supports';
+  const from = 'plate engine, measured from the plane in which the slab lies over its supports';
   return [
     readingLine({
       symbol: 'S',
@@ -284,9 +164,17 @@ function cautionsOf(
   print: (valueIn: number) => string,
 ): string[] {
   const cautions: string[] = [];
+  const give = Math.max(...states.flatMap(({ cases }) => cases.map(({ deflection: { giveIn } }) => giveIn)));
+  if (give > limits.deflectionStepIn) {
+    cautions.push(
+      `The supports themselves may give up to ${print(give)} at their low stiffness; that comes on top, as a tilt or a step.`,
+    );
+  }
   const up = Math.max(...states.map(({ worstUp }) => worstUp.upIn));
   if (up > limits.deflectionStepIn) {
-    cautions.push(`The far side lifts up to ${print(up)}: a gap that opens and shuts under load.`);
+    cautions.push(
+      `Another part of it rises up to ${print(up)}: look for a gap that opens and shuts under load.`,
+    );
   }
   if (states.some(({ cases }) => cases.some(({ asIfHeld }) => asIfHeld))) {
     cautions.push(

@@ -29,6 +29,8 @@ export interface Limits {
   /** Trade rules, shown as hints and never as checks. */
   readonly ruleOverhangShare: number;
   readonly ruleOverhangIn: number;
+  readonly ruleBracketSpacingIn: number;
+  readonly ruleBracketReachShare: number;
 }
 
 /** Common practice, no source, unless a line says otherwise. */
@@ -55,4 +57,6 @@ export const DEFAULT_LIMITS: Limits = {
   coverWetFaceIn: 0.75,
   ruleOverhangShare: 1 / 3,
   ruleOverhangIn: 10,
+  ruleBracketSpacingIn: 24,
+  ruleBracketReachShare: 2 / 3,
 };

@@ -3,6 +3,7 @@
 import { bearingStress } from './bearing-stress';
 import { bendingPlain } from './bending-plain';
 import { bendingReinforced } from './bending-reinforced';
+import { bracket } from './bracket';
 import type { CheckRule } from './check';
 import { crackWidth } from './crack-width';
 import { cutoutStrip } from './cutout-strip';
@@ -30,6 +31,7 @@ export const RULES: readonly CheckRule[] = [
   oneWayShearRule,
   punchingShear,
   deflection,
+  bracket,
   crackWidth,
   tipping,
   tieForce,

@@ -52,7 +52,8 @@ export const overhang: CheckRule = {
   },
 };
 
-function judge({ job, analysis, limits }: CheckContext, reaches: readonly Reach[]): Check {
+function judge(context: CheckContext, reaches: readonly Reach[]): Check {
+  const { job, analysis, limits } = context;
   const { piece, shape } = analysis;
   const print = printersOf(job);
   const worst = reaches.reduce((a, b) => (b.demandIn / b.limitIn > a.demandIn / a.limitIn ? b : a));
@@ -79,13 +80,36 @@ function judge({ job, analysis, limits }: CheckContext, reaches: readonly Reach[
     words,
     needs: [],
     workings: [ratio.line, overhangSlenderness({ a: worst.demandIn, h: piece.thicknessIn }).line, rule.line],
-    cautions:
-      a > rule.value
-        ? [
-            `${print.length(a)} is past the trade's rule of ${print.length(rule.value)} (a third of the depth, ${print.length(limits.ruleOverhangIn)} at the most; common practice, no source). The rule decides nothing here; tipping and bending do.`,
-          ]
-        : [],
+    cautions: ruleSentences(a, rule.value, context),
   };
+}
+
+/** One sentence where the trade's rule and the engine disagree, and why; or that both find the overhang long. */
+function ruleSentences(
+  overhangIn: number,
+  ruleIn: number,
+  { job, analysis, limits }: CheckContext,
+): string[] {
+  const { length } = printersOf(job);
+  const turnsOver = analysis.stability.kind !== 'stands';
+  const { low, high } = analysis.elastic;
+  const hogging = Math.max(low.hogging.momentLbfInPerIn, high.hogging.momentLbfInPerIn);
+  const cracks = hogging > analysis.concrete.crackingLimitLbfInPerIn;
+  const found = turnsOver ? 'turns over' : 'cracks at the top';
+  const rule = `the trade's rule of ${length(ruleIn)} (a third of the depth, ${length(limits.ruleOverhangIn)} at the most; common practice, no source)`;
+  if (overhangIn > ruleIn) {
+    return turnsOver || cracks
+      ? [`${length(overhangIn)} is past ${rule}, and the slab ${found}: here rule and engine agree.`]
+      : [
+          `${length(overhangIn)} is past ${rule}, yet no load turns the slab over or cracks it at the top: the rule knows neither what holds the slab down nor how thick it is.`,
+        ];
+  }
+  if (overhangIn > 0 && turnsOver) {
+    return [
+      `${length(overhangIn)} is within ${rule}, yet the slab turns over: the rule takes for granted that it is held down behind.`,
+    ];
+  }
+  return [];
 }
 
 /** What the limits speak of: past all supports, past the last support or bracket, and the brackets' own reach. */

@@ -167,6 +167,8 @@ export const fixedLoad = z.strictObject({
   centre: point,
   widthIn: planSizeIn,
   depthIn: planSizeIn,
+  /** Direction of its width, from x towards y. */
+  angleDeg: angleDeg.default(0),
   weightLb,
 });
 

@@ -7,8 +7,8 @@ import { polygonAreaIn2, signedAreaIn2 } from './polygon-measure';
 import type { Stretch } from './segments';
 import { touchAlong } from './segments';
 
-/** Decimals kept by the clipping library, which works in whole numbers: a millionth of an inch. */
-const DECIMALS = 6;
+/** Decimals kept by the clipping library, which works in whole numbers: a hundred-millionth of an inch, finer than `TOUCH_IN`. */
+const DECIMALS = 8;
 /** A mitred corner reaches at most this multiple of the offset; sharper ones are cut off square. */
 const MITRE_LIMIT = 10;
 const ARC_TOLERANCE_IN = 0.002;

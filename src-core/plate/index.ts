@@ -1,6 +1,6 @@
 export type { FactorResult, PlateFactor } from './band-factor';
 export { factorPlate } from './band-factor';
-export { LANES_PER_BANK, solveMany } from './band-solve';
+export { backwardMany, createBanks, forwardMany, LANES_PER_BANK, solveMany } from './band-solve';
 export { bendingMatrix, crackedBendingMatrix, plateRigidity } from './bending-matrix';
 export type { ContactLinks, ContactSolution, ContactSystem } from './contact';
 export { prepareContact, resultantOf, solveContact } from './contact';
@@ -18,7 +18,13 @@ export { meshRegion } from './mesh';
 export { buildLocator } from './mesh-locate';
 export { meshQuality } from './mesh-quality';
 export type { MomentField, MomentOperator } from './moments';
-export { applyMomentOperator, createMomentField, momentOperator, nodalMoments } from './moments';
+export {
+  applyBankedOperator,
+  bankedOperator,
+  createMomentField,
+  momentOperator,
+  nodalMoments,
+} from './moments';
 export type { Locate } from './plate-loads';
 export { addPatchLoad, addPointLoad, addPressure } from './plate-loads';
 export type { PlateSolution } from './plate-solve';

@@ -6,16 +6,18 @@
  *   entry    one node that a row of the operator reads: nine numbers, its three freedoms by Mx, My, Mxy
  */
 
+import { LANES_PER_BANK } from './band-solve';
 import {
   CURVATURE_ENTRIES,
   dktCurvature,
   dktCurvatureMatrix,
+  FREEDOMS_PER_NODE,
   multiplyBending,
   type TriangleMesh,
   triangleGeometry,
 } from './dkt';
 import { nodeGraph } from './ordering';
-import { bendingStep } from './plate-stiffness';
+import { bendingStep, type PlateLayout } from './plate-stiffness';
 
 /** Moments at many points, lbf-in per inch of width: one number a node or a triangle. */
 export interface MomentField {
@@ -153,6 +155,85 @@ export function applyMomentOperator(
     into.mxy[row] = mxy;
   }
   return into;
+}
+
+/**
+ * Moments of every row for the first `lanes` of a bank of solutions as `backwardMany` leaves it, without unpacking. `operator` is as
+ * `bankedOperator` gives. Four lanes go together, so that each number of the operator serves four solutions.
+ */
+export function applyBankedOperator(
+  operator: MomentOperator,
+  bank: Float64Array,
+  lanes: number,
+  into: readonly MomentField[],
+): void {
+  const { start, node, values } = operator;
+  for (let lane = 0; lane < lanes; lane += 4) {
+    const fields = [0, 1, 2, 3].map((k) => into[Math.min(lane + k, into.length - 1)]!);
+    const [f0, f1, f2, f3] = fields as [MomentField, MomentField, MomentField, MomentField];
+    let p = 0;
+    for (let row = 0; row + 1 < start.length; row++) {
+      let x0 = 0;
+      let x1 = 0;
+      let x2 = 0;
+      let x3 = 0;
+      let y0 = 0;
+      let y1 = 0;
+      let y2 = 0;
+      let y3 = 0;
+      let t0 = 0;
+      let t1 = 0;
+      let t2 = 0;
+      let t3 = 0;
+      const end = start[row + 1]!;
+      for (let entry = start[row]!; entry < end; entry++) {
+        let at = node[entry]! + lane;
+        for (let freedom = 0; freedom < 3; freedom++, p++, at += LANES_PER_BANK) {
+          const u0 = bank[at]!;
+          const u1 = bank[at + 1]!;
+          const u2 = bank[at + 2]!;
+          const u3 = bank[at + 3]!;
+          const vx = values[p]!;
+          const vy = values[p + 3]!;
+          const vt = values[p + 6]!;
+          x0 += vx * u0;
+          x1 += vx * u1;
+          x2 += vx * u2;
+          x3 += vx * u3;
+          y0 += vy * u0;
+          y1 += vy * u1;
+          y2 += vy * u2;
+          y3 += vy * u3;
+          t0 += vt * u0;
+          t1 += vt * u1;
+          t2 += vt * u2;
+          t3 += vt * u3;
+        }
+        p += 6;
+      }
+      f3.mx[row] = x3;
+      f3.my[row] = y3;
+      f3.mxy[row] = t3;
+      f2.mx[row] = x2;
+      f2.my[row] = y2;
+      f2.mxy[row] = t2;
+      f1.mx[row] = x1;
+      f1.my[row] = y1;
+      f1.mxy[row] = t1;
+      f0.mx[row] = x0;
+      f0.my[row] = y0;
+      f0.mxy[row] = t0;
+    }
+  }
+}
+
+/** The operator with its nodes replaced by their places in a bank of right-hand sides. */
+export function bankedOperator(operator: MomentOperator, layout: PlateLayout): MomentOperator {
+  const { positionOf } = layout.order;
+  return {
+    ...operator,
+    node: operator.node.map((node) => FREEDOMS_PER_NODE * LANES_PER_BANK * positionOf[node]!),
+  };
 }
 
 /** Nodal moments of one solution; for many, keep the operator. */

@@ -2,6 +2,7 @@
 import type { ChangeKind, ChangeSearch } from './change';
 import type { Tried } from './climb';
 import { KIND_WORDS } from './kinds';
+import type { Step } from './step';
 
 type Failed = ChangeSearch['failed'][number];
 
@@ -10,8 +11,9 @@ export function nothingOfKind(kind: ChangeKind, excuse: string): Failed {
   return { kinds: [kind], words: `${KIND_WORDS[kind]}: not tried. ${excuse}` };
 }
 
-/** A kind or a bundle of which nothing passes, with its nearest miss. */
-export function nothingPasses(kinds: readonly ChangeKind[], nearest: Tried | null): Failed {
+/** A kind or a bundle of which nothing passes, with its nearest miss. `before`: what the bundle holds besides. */
+export function nothingPasses(before: readonly Step[], kind: ChangeKind, nearest: Tried | null): Failed {
+  const kinds = [...before.map((step) => step.kind), kind];
   const called = calledBy(kinds);
   if (nearest === null) return { kinds, words: `${called}: nothing that fits the job could be tried.` };
   const worst = nearest.trial.failing[0];
@@ -19,9 +21,10 @@ export function nothingPasses(kinds: readonly ChangeKind[], nearest: Tried | nul
   const more = nearest.trial.failing.length - 1;
   const others = more === 0 ? '' : ` And ${more} other check${more === 1 ? '' : 's'} would fail.`;
   const miss = worst.ratio > 1 ? ` (${Math.round(worst.ratio * 100) / 100} of what it may be)` : '';
+  const made = [...before, nearest.step].map(({ shortTitle }) => shortTitle).join('; ');
   return {
     kinds,
-    words: `${called}: not enough. Nearest: ${nearest.step.shortTitle}. ${worst.title}${miss}: ${worst.words}${others}`,
+    words: `${called}: not enough. Nearest: ${made}. ${worst.title}${miss}: ${worst.words}${others}`,
   };
 }
 

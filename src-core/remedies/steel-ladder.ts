@@ -75,15 +75,18 @@ function steelStep(context: LadderContext, faces: readonly Face[], choice: Steel
   const inTheWay = piece.reinforcement.filter(
     (steel) => isMetal(steel) && added.some((own) => overlaps(depthRange(own), depthRange(steel))),
   );
-  const title = `${choice.title}, ${faces.map((face) => placeWords(context, face)).join(' and ')}`;
+  const place = `${choice.title}, ${faces.map((face) => placeWords(context, face)).join(' and ')}`;
   const instead = inTheWay.map((steel) => steel.label ?? steel.id).join(', ');
-  const bought = partsOf(context, choice, faces.length);
-  const words: StepWords = { title: instead === '' ? title : `${title}, in place of ${instead}`, ...bought };
+  const title = instead === '' ? place : `${place}, in place of ${instead}`;
+  const words: StepWords = {
+    title: `${choice.isBars ? 'Bars' : 'Mesh'}: ${title}`,
+    ...partsOf(context, choice, faces.length),
+  };
   return {
     kind: 'steel',
     piece: { ...changed, reinforcement: changed.reinforcement.filter((steel) => !inTheWay.includes(steel)) },
     ratedSupportIds: [],
-    words: () => ({ ...words, title: `${choice.isBars ? 'Bars' : 'Mesh'}: ${words.title}` }),
+    words: () => words,
     givesLess: false,
     shortTitle: title,
   };

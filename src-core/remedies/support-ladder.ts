@@ -22,6 +22,8 @@ const POST_IN = 3.5;
 /** Middle of a post from the free edge, so that it stands wholly under the slab and out of the way of knees. */
 const POST_SETBACK_IN = 2.5;
 const POST_END_IN = 4;
+/** A post at a corner stands at least this far from it, towards the middle of the piece. */
+const CORNER_IN = 6;
 /** Posts of one row stand no closer than this. */
 const CLOSEST_POSTS_IN = 16;
 const MOST_POSTS = 6;
@@ -29,6 +31,8 @@ const PANEL_IN = 0.75;
 const RAY_IN = 10_000;
 /** Overhang below which a post at its tip is no use. */
 const LEAST_OVERHANG_IN = 4;
+/** Span below which nothing more fits under it. */
+const LEAST_SPAN_IN = 12;
 
 /** Rails and sub-tops first, then posts, then panels. Posts for a piece that nothing carries yet. */
 export function supportLadder(context: LadderContext): Ladder {
@@ -128,7 +132,8 @@ function postsAllRound(context: LadderContext): Step[] {
     xIn: corners.reduce((sum, p) => sum + p.xIn, 0) / n,
     yIn: corners.reduce((sum, p) => sum + p.yIn, 0) / n,
   };
-  const inside = (p: Point) => between(p, middle, 0.15);
+  const inside = (p: Point) =>
+    between(p, middle, Math.min(0.5, Math.max(0.15, CORNER_IN / distanceIn(p, middle))));
   const atCorners = corners.map(inside);
   const halves = corners.map((p, i) => inside(between(p, corners[(i + 1) % n]!, 0.5)));
   return [atCorners, [...atCorners, ...halves]].flatMap(
@@ -188,10 +193,10 @@ function plainSupport(id: string) {
   };
 }
 
-/** The line across the slab through the middle of the longest span, or beside it; null without a span. */
+/** The line across the slab through the middle of the longest span, or beside it; null without a span worth it. */
 function acrossSpan({ analysis, region }: LadderContext, offsetIn: number): Segment | null {
   const span = analysis?.shape.freeSpan;
-  if (span === null || span === undefined) return null;
+  if (span === null || span === undefined || span.spanIn < LEAST_SPAN_IN) return null;
   const way = directionAt(span.directionRad);
   const middle = moved(span.at, way, offsetIn);
   const across = leftOf(way);

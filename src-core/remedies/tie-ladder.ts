@@ -30,15 +30,19 @@ export function tieLadder(context: LadderContext): Ladder {
   return ladder('tie', groups, least, 'Nothing under it can take a tie.');
 }
 
+/** One step a count of ties: of the spacings that set as many, the one nearest to how far apart they come to stand. */
 function runFor(context: LadderContext, supports: readonly Support[]): Step[] {
-  const longestIn = Math.max(...supports.map(lineLengthIn));
-  const tried = new Set<number>();
-  return spacingsFor(supports).flatMap((spacingIn) => {
-    const count = tieCount(longestIn, spacingIn);
-    if (tried.has(count)) return [];
-    tried.add(count);
-    return [tieStep(context, supports, spacingIn)];
-  });
+  const lengthIn = Math.max(...supports.map(lineLengthIn));
+  const nearest = new Map<number, number>();
+  for (const spacingIn of spacingsFor(supports)) {
+    const count = tieCount(lengthIn, spacingIn);
+    const apartIn = (lengthIn - 2 * END_IN) / Math.max(1, count - 1);
+    const known = nearest.get(count);
+    if (known === undefined || Math.abs(spacingIn - apartIn) < Math.abs(known - apartIn)) {
+      nearest.set(count, spacingIn);
+    }
+  }
+  return [...nearest.values()].map((spacingIn) => tieStep(context, supports, spacingIn));
 }
 
 /** Ties that are there already are first only rated, then set closer. */

@@ -69,13 +69,20 @@ function ratingFor(checks: readonly Check[], supportId: string): number {
   return Math.min(MOST_RATING_LBF, roundedLbf);
 }
 
+/** New or better ratings; a better one that the job states already is kept. */
 function withRatings(piece: Piece, ids: readonly string[], ratingLbf: (supportId: string) => number): Piece {
   if (ids.length === 0) return piece;
   return {
     ...piece,
     supports: piece.supports.map((support) =>
       ids.includes(support.id) && support.hold.kind === 'tied'
-        ? { ...support, hold: { ...support.hold, ratingLbf: ratingLbf(support.id) } }
+        ? {
+            ...support,
+            hold: {
+              ...support.hold,
+              ratingLbf: Math.max(support.hold.ratingLbf ?? 0, ratingLbf(support.id)),
+            },
+          }
         : support,
     ),
   };

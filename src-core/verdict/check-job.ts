@@ -40,12 +40,15 @@ export function checkJob(job: Job, options: CheckJobOptions = {}): JobResult {
     ({ id }) => options.pieceId === undefined || options.pieceId === null || id === options.pieceId,
   );
   const total = wanted.length + 1;
+  const analyses: PieceAnalysis[] = [];
   const pieces = wanted.map((piece, index) => {
     options.onProgress?.({ done: index, total, words: piece.name });
-    return checkOne(job, piece, day, limits, options);
+    const { result, analysis } = checkOne(job, piece, day, limits, options);
+    if (analysis !== null) analyses.push(analysis);
+    return result;
   });
   options.onProgress?.({ done: wanted.length, total, words: 'the site' });
-  const site = siteFindings(job);
+  const site = siteFindings(job, analyses);
   options.onProgress?.({ done: total, total, words: 'done' });
 
   const siteLevel = worstLevel(site);
@@ -72,13 +75,13 @@ function checkOne(
   day: number | null,
   limits: Limits,
   options: CheckJobOptions,
-): PieceResult {
+): { readonly result: PieceResult; readonly analysis: PieceAnalysis | null } {
   const meshSizeIn = options.meshSizeIn ?? null;
   const { analysis, checks } = checkPiece(job, piece, { day, meshSizeIn }, limits);
   const failing = checks.filter(({ level }) => !stands(level));
   const search = lookForChanges(job, piece, failing, day, limits, options);
   const verdict = judge(checks, limits, passingNeeds(search));
-  return {
+  const result: PieceResult = {
     id: piece.id,
     name: piece.name,
     copies: piece.copies,
@@ -99,6 +102,7 @@ function checkOne(
     triedInVain: search?.failed.map(({ words }) => words) ?? [],
     remarks: analysis?.remarks ?? [],
   };
+  return { result, analysis };
 }
 
 /** Looks for changes where a piece fails as drawn when finished; a check that only an engineer may answer is not searched. */

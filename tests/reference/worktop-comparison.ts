@@ -88,19 +88,21 @@ export function tableLines(name: string, rows: readonly ComparedRow[]): string[]
       value === null
         ? ''
         : `${digits(value)} ${difference(ours, value).padStart(8)}${heldAgainst === is ? ' *' : '  '}`;
-    const cells = [name.padEnd(22), quantity.padEnd(34), unit.padEnd(9), digits(ours)];
+    const cells = [name.padEnd(22), quantity.padEnd(38), unit.padEnd(9), digits(ours)];
     return [...cells, other(trueSlab, 'true').padEnd(22), other(thinned, 'thinned')].join(' ').trimEnd();
   });
 }
 
 /** Head of the table that `tableLines` fills. */
 export function tableHead(): string {
-  const words = ['case'.padEnd(22), 'quantity'.padEnd(34), 'unit'.padEnd(9), 'ours'.padStart(11)];
-  return [...words, 'CalculiX      diff    '.padStart(23), 'thinned by 4  diff'.padStart(21)].join(' ');
+  const words = ['case'.padEnd(22), 'quantity'.padEnd(38), 'unit'.padEnd(9), 'ours'.padStart(11)];
+  return [...words, 'CalculiX      diff    '.padStart(23), 'thinned by 8  diff'.padStart(21)].join(' ');
 }
 
 function digits(value: number): string {
-  return (Math.abs(value) < 1e-3 ? value.toFixed(7) : value.toPrecision(5)).padStart(11);
+  const size = Math.abs(value);
+  if (size < 1e-6) return '0'.padStart(11);
+  return (size < 1e-3 ? value.toFixed(7) : value.toPrecision(5)).padStart(11);
 }
 
 function difference(ours: number, theirs: number): string {

@@ -8,7 +8,7 @@ import { calculixPlate } from './calculix/plate';
 import type { NodeLoad, PlateInput, Triangle } from './calculix/plate-input';
 import type { MomentMeasure, WorktopCase } from './worktop-cases';
 
-/** A worktop meshed and loaded, and the load case of its roving patch. */
+/** A worktop meshed and loaded, and the load case looked at: 0 is its weight with what it carries. */
 export interface LoadedWorktop {
   readonly worktop: WorktopCase;
   readonly prepared: PreparedPiece;
@@ -41,14 +41,14 @@ export function loadWorktop(worktop: WorktopCase): LoadedWorktop {
   const result = preparePiece(job, job.pieces[0]!, { day: null, meshSizeIn });
   if (!result.ok) throw new Error(`${worktop.name}: ${result.cannot.sentence}`);
   const { prepared } = result;
+  if (rovingAt === null) return { worktop, prepared, labelIndex: 0 };
   const labelIndex = prepared.labels.findIndex(
     ({ live }) =>
       live.kind === 'roving' &&
       Math.hypot(live.centre.xIn - rovingAt.xIn, live.centre.yIn - rovingAt.yIn) < SAME_PLACE_IN,
   );
   if (labelIndex < 0) {
-    const places = prepared.labels.flatMap(({ live }) => (live.kind === 'roving' ? [live.centre] : []));
-    throw new Error(`${worktop.name}: no roving patch at its place, only at ${JSON.stringify(places)}`);
+    throw new Error(`${worktop.name}: no roving patch is tried at (${rovingAt.xIn}, ${rovingAt.yIn})`);
   }
   return { worktop, prepared, labelIndex };
 }
@@ -121,7 +121,8 @@ function plateInputOf(loaded: LoadedWorktop, thinningRatio: number): PlateInput 
 }
 
 function nodeLoads({ prepared, labelIndex }: LoadedWorktop): NodeLoad[] {
-  return [prepared.loads.dead, prepared.loads.live[labelIndex - 1]!].flatMap(({ node, lbf }) =>
+  const { dead, live } = prepared.loads;
+  return (labelIndex === 0 ? [dead] : [dead, live[labelIndex - 1]!]).flatMap(({ node, lbf }) =>
     Array.from(node, (number, i) => ({ node: number, forceLbf: lbf[i]! })),
   );
 }

@@ -1,5 +1,5 @@
 /** A job turned, mirrored and moved on the drawing, as the same job drawn by somebody else. */
-import type { Job, JobDraft, Piece, Support } from '../../src-core/job';
+import type { CutoutShape, Job, JobDraft, Piece, Reinforcement, Support } from '../../src-core/job';
 
 export interface Motion {
   readonly turnDeg: number;
@@ -13,6 +13,9 @@ interface Place {
   readonly xIn: number;
   readonly yIn: number;
 }
+
+type MovePoint = (place: Place) => Place;
+type TurnLine = (deg: number) => number;
 
 /** The job with every piece in its new place. Falsework sections and swap steps are left out. */
 export function movedJob(job: Job, motion: Motion): JobDraft {
@@ -29,51 +32,50 @@ export function movedJob(job: Job, motion: Motion): JobDraft {
 
 function movedPiece(piece: Piece, motion: Motion): JobDraft['pieces'][number] {
   const at = pointMover(motion);
-  const line = (deg: number) => (motion.mirror ? -deg : deg) + motion.turnDeg;
+  const line = (deg: number) => wrap((motion.mirror ? -deg : deg) + motion.turnDeg);
   return {
     ...piece,
     corners: piece.corners.map((corner) => ({ ...corner, ...at(corner) })),
     fall: null,
     joints: [],
-    cutouts: piece.cutouts.map((cutout) => {
-      const { shape } = cutout;
-      switch (shape.kind) {
-        case 'rectangle':
-          return { ...cutout, shape: { ...shape, centre: at(shape.centre), angleDeg: line(shape.angleDeg) } };
-        case 'circle':
-          return { ...cutout, shape: { ...shape, centre: at(shape.centre) } };
-        case 'polygon':
-          return {
-            ...cutout,
-            shape: { ...shape, corners: shape.corners.map((corner) => ({ ...corner, ...at(corner) })) },
-          };
-      }
-    }),
-    reinforcement: piece.reinforcement.map((steel) => {
-      switch (steel.kind) {
-        case 'mesh':
-          return { ...steel, angleDeg: line(steel.angleDeg) };
-        case 'bars':
-          return { ...steel, angleDeg: line(steel.angleDeg), corners: steel.corners?.map(at) ?? null };
-        case 'fabric':
-        case 'fibre':
-          return steel;
-      }
-    }),
+    cutouts: piece.cutouts.map((cutout) => ({ ...cutout, shape: movedShape(cutout.shape, at, line) })),
+    reinforcement: piece.reinforcement.map((steel) => movedSteel(steel, at, line)),
     supports: piece.supports.map((support) => movedSupport(support, motion, at, line)),
     loads: {
       ...piece.loads,
-      fixed: piece.loads.fixed.map((load) => ({ ...load, centre: at(load.centre) })),
+      fixed: piece.loads.fixed.map((load) => ({
+        ...load,
+        centre: at(load.centre),
+        angleDeg: line(load.angleDeg),
+      })),
     },
   };
 }
 
-function movedSupport(
-  support: Support,
-  motion: Motion,
-  at: (place: Place) => Place,
-  line: (deg: number) => number,
-): Support {
+function movedShape(shape: CutoutShape, at: MovePoint, line: TurnLine): CutoutShape {
+  switch (shape.kind) {
+    case 'rectangle':
+      return { ...shape, centre: at(shape.centre), angleDeg: line(shape.angleDeg) };
+    case 'circle':
+      return { ...shape, centre: at(shape.centre) };
+    case 'polygon':
+      return { ...shape, corners: shape.corners.map((corner) => ({ ...corner, ...at(corner) })) };
+  }
+}
+
+function movedSteel(steel: Reinforcement, at: MovePoint, line: TurnLine): Reinforcement {
+  switch (steel.kind) {
+    case 'mesh':
+      return { ...steel, angleDeg: line(steel.angleDeg) };
+    case 'bars':
+      return { ...steel, angleDeg: line(steel.angleDeg), corners: steel.corners?.map(at) ?? null };
+    case 'fabric':
+    case 'fibre':
+      return steel;
+  }
+}
+
+function movedSupport(support: Support, motion: Motion, at: MovePoint, line: TurnLine): Support {
   switch (support.kind) {
     case 'cabinet': {
       // seen from the front, a mirrored cabinet starts at what was its right-hand corner
@@ -85,7 +87,7 @@ function movedSupport(
       return {
         ...support,
         corner: at(motion.mirror ? right : support.corner),
-        angleDeg: wrap(line(support.angleDeg)),
+        angleDeg: line(support.angleDeg),
       };
     }
     case 'wall':
@@ -99,11 +101,11 @@ function movedSupport(
             footprint: {
               ...support.footprint,
               centre: at(support.footprint.centre),
-              angleDeg: wrap(line(support.footprint.angleDeg)),
+              angleDeg: line(support.footprint.angleDeg),
             },
           };
     case 'leg':
-      return { ...support, centre: at(support.centre), angleDeg: wrap(line(support.angleDeg)) };
+      return { ...support, centre: at(support.centre), angleDeg: line(support.angleDeg) };
     case 'bracket':
       return {
         ...support,

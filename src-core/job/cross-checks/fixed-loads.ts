@@ -13,7 +13,12 @@ export function fixedLoads({ pieces }: JobInPlan): JobProblem[] {
     const { region, piece } = at;
     if (region === null) return [];
     return piece.loads.fixed.flatMap((load, i) => {
-      const footprint = patchOutline(load.centre, load.widthIn, load.depthIn, 0);
+      const footprint = patchOutline(
+        load.centre,
+        load.widthIn,
+        load.depthIn,
+        (load.angleDeg * Math.PI) / 180,
+      );
       const slackIn2 = SLACK_SHARE * polygonAreaIn2(footprint);
       const called = `The fixed load "${load.name}" on "${piece.name}"`;
       const path = ['loads', 'fixed', i];

@@ -82,12 +82,17 @@ describe('flexibility with a fixing that gives', () => {
     expect(loadLbf * more).toBeCloseTo((10 * Math.PI) / 180, 6);
   });
 
-  // By hand: 1800 x .42^1.5 x .375^.75 = 234.8 lb/in; x 2.5 in x 2 lags = 1174 lb; lever 9 - .5 = 8.5 in -> 9979 lb-in;
-  // the tube's own 36 000 x .2824 / 1.67 = 6087 lb-in is less. With one lag the fixing governs: 4989 lb-in.
-  test('the rated moment is the lesser of fixing and arm: 6087 lb-in with two lags, 4989 with one', () => {
-    expect(apart(fixingMoment(bracketOf()).ratedLbfIn, 6087)).toBeLessThan(1e-3);
+  // By hand: 1800 x .42^1.5 x .375^.75 = 234.8 lb/in; x 2.5 in = 587 lb; lever 9 - .5 = 8.5 in -> 4989 lb-in with one lag.
+  // Two would pull with 1174 lb, but the toe presses no more than 425 x 1.375 x 1.5 = 876.6 lb into spruce: 7451 lb-in.
+  test('the rated moment is the lesser of top row and toe: 4989 lb-in with one lag, 7451 with two', () => {
+    expect(apart(fixingMoment(bracketOf()).ratedLbfIn, 7451)).toBeLessThan(1e-3);
     const one = bracketOf({ fixing: { ...LAGS, topCount: 1 } });
     expect(apart(fixingMoment(one).ratedLbfIn, 4989)).toBeLessThan(1e-3);
+  });
+
+  // The flat bar itself is good for 2695 lb-in only (basis 7.1); it bends, its fixing does not turn the further for it.
+  test('a slender arm does not make its fixing turn further', () => {
+    expect(fixingMoment(bracketOf({ arm: FLAT })).ratedLbfIn).toBe(fixingMoment(bracketOf()).ratedLbfIn);
   });
 
   test('an entered rating of 300 lb at 12 in is a rated moment of 3600 lb-in', () => {

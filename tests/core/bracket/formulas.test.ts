@@ -10,6 +10,7 @@ import * as fixing from '../../../src-core/bracket/fixing-moment';
 import * as brace from '../../../src-core/bracket/knee-brace';
 import * as open from '../../../src-core/bracket/open-sections';
 import * as solid from '../../../src-core/bracket/solid-sections';
+import * as studs from '../../../src-core/bracket/stud-bending';
 import * as bolts from '../../../src-core/bracket/through-bolts';
 import * as couple from '../../../src-core/bracket/wall-couple';
 import * as withdrawal from '../../../src-core/bracket/withdrawal';
@@ -83,6 +84,8 @@ const VALUES: Readonly<Record<string, readonly number[]>> = {
   Ab: [0.1104],
   dw: [1.25],
   Fcp: [425],
+  Ca: [876.6],
+  Fa: [742.5],
   Aw: [1.08],
   lt: [1],
   z: [8.5],
@@ -132,6 +135,7 @@ const ROOM = [
   brace,
   open,
   solid,
+  studs,
   bolts,
   couple,
   withdrawal,
@@ -155,8 +159,8 @@ function inputsOf(each: AnyFormula, turn: number): Record<string, number> {
 }
 
 describe('the printed arithmetic of the bracket formulas', () => {
-  test('is tried for all 85 formulas of the room', () => {
-    expect(FORMULAS.length).toBe(85);
+  test('is tried for all 88 formulas of the room', () => {
+    expect(FORMULAS.length).toBe(88);
   });
 
   test.each(FORMULAS)('%s prints numbers that land on its printed result', (_, each) => {

@@ -4,6 +4,7 @@ import {
   concreteBearing,
   corbelSteel,
   lagWithdrawal,
+  studStrength,
   wallCouple,
   wallOverturning,
 } from '../../../src-core/bracket';
@@ -24,9 +25,18 @@ describe('the couple on the wall', () => {
     expect(apart(combinedFastener.compute({ Wp, Z: 150, T, V }), 274.5)).toBeLessThan(5e-3);
   });
 
-  // By hand: 300 lb at 9 in every 24 in: 2700 / 2 ft = 1350 lb-in a foot.
-  test('300 lb at 9 in every 24 in turn the wall with 1350 lb-in a foot', () => {
-    expect(wallOverturning.compute({ P: 300, e: 9, s: 24 })).toBeCloseTo(1350, 9);
+  // By hand: 300 lb at 9 in every 24 in: 2700 lb-in on 24 in, 225 lb-ft on 2 ft.
+  test('300 lb at 9 in every 24 in turn the wall with 112.5 lb-in an inch, which is 112.5 lb-ft a foot', () => {
+    expect(wallOverturning.compute({ M: 2700, s: 24 })).toBeCloseTo(112.5, 9);
+    expect((300 * (9 / 12)) / (24 / 12)).toBeCloseTo(112.5, 9);
+  });
+
+  // By hand, spruce of Stud grade: 675 x 1.1 x 1.5 x 3.5^2 / 6 = 2274 lb-in; 675 x 1.5 x 5.5^2 / 6 = 5105.
+  test('a 2x4 stud bends safely with 2274 lb-in, a 2x6 with 5105, and 15 % less where it stays wet', () => {
+    expect(apart(studStrength(3.5, false).momentLbfIn, 2274)).toBeLessThan(1e-3);
+    expect(apart(studStrength(5.5, false).momentLbfIn, 5105)).toBeLessThan(1e-3);
+    expect(studStrength(4.5, false).words).toBe('2x4');
+    expect(studStrength(3.5, true).momentLbfIn / studStrength(3.5, false).momentLbfIn).toBeCloseTo(0.85, 9);
   });
 
   // basis 6.9: 1.5 x 1.5 in, Cb 1.25: 1195 lb in spruce, 1406 lb in Douglas fir without it.

@@ -4,7 +4,7 @@ import { siteFindings } from '../../../src-core/site';
 import { jobOf, rectangle } from '../../support/pieces';
 
 function idsOf(site: JobDraft['site'], use: 'counter' | 'hearth' = 'counter'): string[] {
-  return siteFindings(jobOf({ use, corners: rectangle(48, 24), thicknessIn: 2 }, { site })).map(
+  return siteFindings(jobOf({ use, corners: rectangle(48, 24), thicknessIn: 2 }, { site }), []).map(
     ({ id }) => id,
   );
 }
@@ -29,7 +29,7 @@ describe('findings about the site', () => {
       { corners: rectangle(48, 24), thicknessIn: 2 },
       { site: { actsAsGuard: true, seismicAnchorage: true, permitBound: true } },
     );
-    const levels = siteFindings(job).map(({ id, level }) => `${id} ${level}`);
+    const levels = siteFindings(job, []).map(({ id, level }) => `${id} ${level}`);
     expect(levels).toEqual(['floor-load holds', 'guard engineer', 'seismic engineer', 'permits engineer']);
   });
 });
