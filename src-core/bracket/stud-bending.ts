@@ -1,5 +1,5 @@
 import { formula, type Line } from '../workings';
-import { WET_FACTOR } from './brace-timber';
+import { BRACE_TIMBER, sizeFactor, WET_FACTOR } from './brace-timber';
 import { adjustedStress } from './knee-brace';
 import type { Symbols } from './symbols';
 
@@ -7,8 +7,6 @@ import type { Symbols } from './symbols';
 const DEEP_STUD_IN = 5.5;
 const USUAL_STUD_IN = 3.5;
 const STUD_WIDTH_IN = 1.5;
-/** Bending value of spruce-pine-fir of Stud grade, for nobody knows what stands in the wall, psi. NDS 2018 Supplement Table 4A, from memory. */
-const STUD_BENDING_PSI = 675;
 
 /** Section modulus of a stud across the wall, in3. b, d: in. Geometry. */
 export const studModulus = formula<Symbols<'b' | 'd'>>({
@@ -40,22 +38,22 @@ export interface StudStrength {
 }
 
 /**
- * Moment that one stud of a wall may take across the wall, lbf-in: spruce-pine-fir Stud grade, CD 1.0, no load sharing; 2x6 in a
- * wall 5-1/2 in or thicker, else 2x4. Its push from above is left out. NDS 2018 3.3, Supplement Table 4A (size factor 1.1 at
- * 3-1/2 in, 1.0 at 5-1/2 in), from memory.
+ * Moment that one stud of a wall may take across the wall, lbf-in: spruce-pine-fir No. 2, CD 1.0; 2x6 in a wall 5-1/2 in or thicker,
+ * else 2x4. Nothing is shared with its neighbours, and its push from above is left out. NDS 2018 3.3, Supplement Table 4A,
+ * from memory.
  */
 export function studStrength(wallIn: number, isWet: boolean): StudStrength {
-  const isDeep = wallIn >= DEEP_STUD_IN;
+  const depthIn = wallIn >= DEEP_STUD_IN ? DEEP_STUD_IN : USUAL_STUD_IN;
   const stress = adjustedStress({
-    F: STUD_BENDING_PSI,
+    F: BRACE_TIMBER.spf.bendingPsi,
     CD: 1,
     CM: isWet ? WET_FACTOR.bending : 1,
-    CF: isDeep ? 1 : 1.1,
+    CF: sizeFactor(depthIn).bending,
   });
-  const modulus = studModulus({ b: STUD_WIDTH_IN, d: isDeep ? DEEP_STUD_IN : USUAL_STUD_IN });
+  const modulus = studModulus({ b: STUD_WIDTH_IN, d: depthIn });
   const moment = studMoment({ Fa: stress.value, S: modulus.value });
   return {
-    words: isDeep ? '2x6' : '2x4',
+    words: depthIn === DEEP_STUD_IN ? '2x6' : '2x4',
     momentLbfIn: moment.value,
     lines: [stress.line, modulus.line, moment.line],
   };

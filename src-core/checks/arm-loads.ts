@@ -78,7 +78,8 @@ export function resultantOn(arm: Arm, { contactLbf }: LoadCase, reachIn: number)
     moment += contactLbf[i]! * arm.alongIn[k]!;
   });
   const M = Math.max(0, moment);
-  return { P: Math.max(0, sum, M / reachIn), M };
+  const least = M / reachIn;
+  return { P: sum > least * (1 + 1e-9) ? sum : least, M };
 }
 
 /** Whether ties lift one of the arms in a case. */
@@ -125,11 +126,17 @@ function loadsOn(bracket: BracketSupport, arm: Arm, named: NamedState): ArmLoad[
       totalLbf: P,
       deadLbf: Math.min(P, self.P),
       momentLbfIn: M,
-      atIn: P > 0 ? Math.min(bracket.reachIn, M / P) : 0,
+      atIn: distanceFromWallIn(P, M, bracket.reachIn),
       sinkingIn: sinkingOf(loadCase),
       deadSinkingIn,
     };
   });
+}
+
+/** Distance at which a load has its moment; the tip itself where the two differ by rounding. */
+function distanceFromWallIn(P: number, M: number, reachIn: number): number {
+  if (P === 0) return 0;
+  return P * reachIn > M * (1 + 1e-9) ? M / P : reachIn;
 }
 
 /** Sinking of the tip under the reactions of a case with the same flexibility that the engine gave the arm. */

@@ -68,7 +68,7 @@ function spacingLines(gapIn: number, ruleIn: number): Line[] {
 
 function sentenceOf(breaches: readonly string[], passes: boolean, sharePercent: number): string | null {
   if (breaches.length > 0 && passes) {
-    return `The trade's rule would have other brackets: these are ${breaches.join(' and ')} (common practice, no source). They pass all the same: the slab carries the rest, and the row takes ${sharePercent} % of the load.`;
+    return `The trade's rule would have other brackets: these are ${breaches.join(' and ')} (common practice, no source). They pass all the same: slab and arms were worked together, and the row takes ${sharePercent} % of the load.`;
   }
   if (breaches.length === 0 && !passes) {
     return "The trade's rule for spacing and reach is kept (common practice, no source), and the row fails all the same: the rule knows neither the arm's section nor what it is fixed with.";

@@ -131,7 +131,8 @@ function stateWords({ cracked }: PieceAnalysis, { named }: ArmLoad, share: numbe
       : named.isCracked
         ? 'the slab has cracked by then'
         : 'that is while the slab is still whole, for it cracks';
-  return `${state}, and the row takes ${share} % of the whole load`;
+  const pulled = share > 100 ? ', for what holds the slab down behind pulls it onto the arms' : '';
+  return `${state}, and the row takes ${share} % of the whole load${pulled}`;
 }
 
 /** Load on all arms of the row over all that the slab and its load weigh, in whole per cent. */

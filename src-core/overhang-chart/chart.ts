@@ -71,8 +71,9 @@ function wordsOf({ thicknessIn, withSteel, spacingIn }: ChartCase): string {
   return `${thicknessIn} in thick${steel}${brackets}`;
 }
 
-/** Brackets further apart start where closer ones ended; anything else at the longest overhang. */
+/** Steel starts where plain concrete ended, and wider brackets where closer ones did; the rest at the longest overhang. */
 function startIn(entries: readonly ChartEntry[], { spacingIn }: ChartCase): number | null {
   const before = entries.at(-1);
-  return spacingIn === null || before === undefined || before.spacingIn === null ? null : before.overhangIn;
+  const isLike = before !== undefined && (before.spacingIn === null) === (spacingIn === null);
+  return isLike ? (before.overhangIn ?? 0) : null;
 }

@@ -127,7 +127,7 @@ function cautionsOf(job: Job, { perIn, moment, level }: Judged, count: number): 
     ...(job.shownIn === 'imperial' ? ['1 lbf-in on an inch of wall is 1 lb-ft on a foot.'] : []),
     ...(moment.wall.build === 'stud' && level === 'holds' && !isSmall
       ? [
-          'This is the bending of the studs alone. A wall that stands free is held only at its foot, and a toe-nailed plate holds no moment: it needs studs that run down into the floor frame, posts or returns at its ends, or another wall to brace it. Push it by hand before anything is poured; if it gives, ask.',
+          'This is the bending of the studs alone, taken as spruce No. 2; studs stamped Stud take little more than half. A wall that stands free is held only at its foot, and a toe-nailed plate holds no moment: it needs studs that run down into the floor frame, posts or returns at its ends, or another wall to brace it. Push it by hand before anything is poured; if it gives, ask.',
         ]
       : []),
     ...(count > 1 ? [`${count} walls carry brackets or ties; this is the one nearest to its limit.`] : []),

@@ -187,10 +187,26 @@ describe('a check is three files of one name', () => {
       .filter((file) => /: CheckRule = \{/.test(readFileSync(file, 'utf8')))
       .map((file) => basename(file, '.ts'));
     expect(rules).toEqual([...ids].sort());
-    expect(stems('assets/manual', '.md')).toEqual([...ids].sort());
+    const pages = stems('assets/manual', '.md').filter((stem) => !stem.startsWith('site-'));
+    expect(pages).toEqual([...ids].sort());
     const sources = new Set(stems('src-core/checks', '.ts'));
     expect(stems('tests/core/checks', '.test.ts').filter((stem) => !sources.has(stem))).toEqual([]);
   });
+});
+
+test('a finding about the site has its source and its page with the four headings', () => {
+  const ids = filesBelow(join(CORE, 'site'), '.ts').flatMap((file) =>
+    [...readFileSync(file, 'utf8').matchAll(/\bid: '([a-z-]+)'/g)].map((match) => match[1]!),
+  );
+  const pages = filesBelow(join(ROOT, 'assets/manual'), '.md')
+    .map((file) => basename(file, '.md'))
+    .filter((stem) => stem.startsWith('site-'));
+  expect(pages.length).toBeGreaterThan(4);
+  expect(pages).toEqual([...new Set(ids)].map((id) => `site-${id}`).sort());
+  for (const page of pages) {
+    const lines = readFileSync(join(ROOT, `assets/manual/${page}.md`), 'utf8').split('\n');
+    expect(lines.filter((line) => HEADINGS.includes(line))).toEqual(HEADINGS);
+  }
 });
 
 test('nothing is put off, and nothing names a machine', () => {

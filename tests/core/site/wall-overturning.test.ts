@@ -57,14 +57,14 @@ describe('what the wall must resist', () => {
   });
 
   // Hand: 16 x 15.5 x 2 in at 145 pcf weighs 41.62 lb; its middle 7.75 in from the front, the wall's 13.75 in: 6 in, 249.7 lb-in on
-  // 16 in. A 2x4 takes 675 x 1.1 x 3.0625 = 2274 lb-in.
+  // 16 in. A 2x4 takes 875 x 1.5 x 3.0625 = 4020 lb-in.
   test('a ledge tied down 12 in out turns its 2x4 stud wall with its weight times 6 in, 249.7 lb-in', () => {
     const found = finding(shortLedge('stud', 2, 12));
     expect(found?.level).toBe('holds');
     expect(found?.demand).toMatchObject({ unit: 'lbf-in/in' });
     expect(found!.demand!.value * 16).toBeCloseTo(249.7, 0);
-    expect(found!.capacity!.value * 16).toBeCloseTo(2274, 0);
-    expect(found?.words).toContain('of the 2274 lbf-in that a 2x4 may bend with');
+    expect(found!.capacity!.value * 16).toBeCloseTo(4019.5, 0);
+    expect(found?.words).toContain('of the 4020 lbf-in that a 2x4 may bend with');
   });
 
   // Statics: whatever the brackets take, wall and brackets together must hold the moment of the weight about the wall's middle.
@@ -77,12 +77,12 @@ describe('what the wall must resist', () => {
     expect(finding(bracketed)!.demand!.value).toBeCloseTo(finding(bare)!.demand!.value, 3);
   });
 
-  // Hand: h inches of 16 x 31.5 in weigh 42.29 h lb, 14 in from the middle of the wall: 592.1 h lb-in on a stud; 2274 at 3.841 in.
-  test('3.8 in of slab 28 in out are within what a 2x4 takes, with a caution; 3.9 in are for an engineer', () => {
-    const within = finding(shortLedge('stud', 3.8, 28));
+  // Hand: h inches of 16 x 39.5 in weigh 53.03 h lb, 18 in from the middle of the wall: 954.6 h lb-in on a stud; 4020 at 4.211 in.
+  test('4.2 in of slab 36 in out are within what a 2x4 takes, with a caution; 4.22 in are for an engineer', () => {
+    const within = finding(shortLedge('stud', 4.2, 36));
     expect(within?.level).toBe('holds');
     expect(within?.cautions.join()).toContain('a toe-nailed plate holds no moment');
-    const beyond = finding(shortLedge('stud', 3.9, 28));
+    const beyond = finding(shortLedge('stud', 4.22, 36));
     expect(beyond?.level).toBe('engineer');
     expect(beyond?.words).toContain('local code or an engineer');
   });
@@ -114,7 +114,7 @@ describe('what the wall must resist', () => {
   test('of two pieces the wall nearest to its limit is shown, and the other is counted', () => {
     const job = jobOf(shortLedge('stud', 2, 12).pieces[0]!);
     const light = analyse(job, { meshSizeIn: 3 });
-    const heavy = analyse(shortLedge('stud', 3.9, 28), { meshSizeIn: 3 });
+    const heavy = analyse(shortLedge('stud', 4.3, 36), { meshSizeIn: 3 });
     const found = wallOverturningFinding(job, [light, heavy]);
     expect(found?.level).toBe('engineer');
     expect(found?.cautions.at(-1)).toContain('2 walls carry brackets or ties');
