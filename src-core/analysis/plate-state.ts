@@ -1,20 +1,13 @@
 /** A piece as a factored plate with its contact points, ready for many load cases. */
-import type {
-  ContactLinks,
-  ContactSystem,
-  MomentOperator,
-  PlateFactor,
-  PlateLayout,
-  PlateMesh,
-} from '../plate';
+import type { ContactLinks, ContactSystem, PlateFactor, PlateLayout, PlateMesh, SweepRoom } from '../plate';
 import {
   assemblePlate,
-  backwardMany,
   bankedOperator,
-  createBanks,
+  bankOf,
+  createSweepRoom,
   factorPlate,
-  forwardMany,
   LANES_PER_BANK,
+  LANES_PER_STRIPE,
   momentOperator,
   prepareContact,
 } from '../plate';
@@ -29,8 +22,10 @@ export interface NodalLoad {
 export interface PlateState {
   readonly mesh: PlateMesh;
   readonly factor: PlateFactor;
-  /** Nodal moments straight from a bank of solutions. */
-  readonly operator: MomentOperator;
+  /** Where right-hand sides of this plate are solved; one user at a time. */
+  readonly room: SweepRoom;
+  /** Where the deflection of each node lies in a bank, lane 0. */
+  readonly rowAt: Int32Array;
   readonly contacts: readonly Contact[];
   /** Deflection of every node under a unit load at each distinct contact node, in the three-point frame: row after row. */
   readonly unitDeflections: Float64Array;
@@ -63,7 +58,13 @@ export function buildPlateState(
   const { factor } = result;
 
   const { contactNodes, nodeOfContact } = distinctNodes(contacts, layout);
-  const unitDeflections = unitLoadDeflections(factor, contactNodes);
+  const rowAt = layout.order.positionOf.map((position) => 3 * LANES_PER_BANK * position);
+  const room = createSweepRoom(
+    factor,
+    bankedOperator(momentOperator(mesh, bending), layout),
+    LANES_PER_STRIPE,
+  );
+  const unitDeflections = unitLoadDeflections(factor, room, rowAt, contactNodes);
   const n = contacts.length;
   const nodes = mesh.xIn.length;
   const plateFlexibility = new Float64Array(n * n);
@@ -80,7 +81,8 @@ export function buildPlateState(
   return {
     mesh,
     factor,
-    operator: bankedOperator(momentOperator(mesh, bending), layout),
+    room,
+    rowAt,
     contacts,
     unitDeflections,
     contactNodes,
@@ -89,43 +91,52 @@ export function buildPlateState(
   };
 }
 
-/** Solves a unit load at each of the nodes, a bank of right-hand sides at a time, and keeps the deflections. */
-function unitLoadDeflections(factor: PlateFactor, at: Int32Array): Float64Array {
-  const { nodeCount, order } = factor.layout;
+/** Solves a unit load at each of the nodes, a stripe of right-hand sides at a time, and keeps the deflections. */
+function unitLoadDeflections(
+  factor: PlateFactor,
+  room: SweepRoom,
+  rowAt: Int32Array,
+  at: Int32Array,
+): Float64Array {
+  const { nodeCount } = factor.layout;
+  const { banks } = room;
   const deflections = new Float64Array(at.length * nodeCount);
-  const bank = createBanks(factor, LANES_PER_BANK);
-  const startRows = new Int32Array(LANES_PER_BANK);
-  for (let from = 0; from < at.length; from += LANES_PER_BANK) {
-    const lanes = Math.min(LANES_PER_BANK, at.length - from);
-    bank.fill(0);
-    for (let lane = 0; lane < lanes; lane++) {
-      startRows[lane] = addToBank(factor, bank, lane, at[from + lane]!, 1);
-    }
-    forwardMany(factor, bank, lanes, startRows);
-    backwardMany(factor, bank, lanes);
-    for (let node = 0; node < nodeCount; node++) {
-      const row = 3 * LANES_PER_BANK * order.positionOf[node]!;
-      for (let lane = 0; lane < lanes; lane++)
-        deflections[(from + lane) * nodeCount + node] = bank[row + lane]!;
+  for (let from = 0; from < at.length; from += LANES_PER_STRIPE) {
+    const stripe = at.subarray(from, from + LANES_PER_STRIPE);
+    banks.fill(0);
+    stripe.forEach((node, lane) => {
+      addForces({ factor, rowAt, room }, lane, Int32Array.of(node), Float64Array.of(1), 1);
+    });
+    room.forward(stripe.length, Math.min(...stripe.map((node) => rowAt[node]!)) / LANES_PER_BANK);
+    room.backward(stripe.length);
+    for (let first = 0; first < stripe.length; first += LANES_PER_BANK) {
+      const bank = bankOf(factor, banks, first);
+      const count = Math.min(LANES_PER_BANK, stripe.length - first);
+      for (let node = 0; node < nodeCount; node++) {
+        const row = rowAt[node]!;
+        for (let lane = 0; lane < count; lane++) {
+          deflections[(from + first + lane) * nodeCount + node] = bank[row + lane]!;
+        }
+      }
     }
   }
   return deflections;
 }
 
-/** Adds a vertical force at a node to one lane of a bank; gives the row it stands in. A node held in the frame takes none. */
-export function addToBank(
-  factor: PlateFactor,
-  bank: Float64Array,
+/** Adds vertical forces to one lane of the banks, times `factor`. A node held in the frame takes none. */
+export function addForces(
+  { factor: { held }, rowAt, room: { banks } }: Pick<PlateState, 'factor' | 'rowAt' | 'room'>,
   lane: number,
-  node: number,
-  lbf: number,
-): number {
-  const row = 3 * factor.layout.order.positionOf[node]!;
-  if (factor.held[row] === 0) {
-    const at = LANES_PER_BANK * row + lane;
-    bank[at] = bank[at]! + lbf;
+  node: Int32Array,
+  lbf: Float64Array,
+  factor: number,
+): void {
+  const inBank = lane % LANES_PER_BANK;
+  const base = (lane - inBank) * held.length + inBank;
+  for (let i = 0; i < node.length; i++) {
+    const at = rowAt[node[i]!]!;
+    if (held[at / LANES_PER_BANK] === 0) banks[base + at] = banks[base + at]! + factor * lbf[i]!;
   }
-  return row;
 }
 
 function linksOf(contacts: readonly Contact[], bound: Bound): ContactLinks {

@@ -1,17 +1,8 @@
 /** Many load cases on one plate state: contact first, then the plate's displacements and moments case by case. */
 import type { ContactSolution, ContactSystem, MomentField } from '../plate';
-import {
-  applyBankedOperator,
-  backwardMany,
-  createBanks,
-  createMomentField,
-  forwardMany,
-  LANES_PER_BANK,
-  resultantOf,
-  solveContact,
-} from '../plate';
+import { bankOf, LANES_PER_BANK, LANES_PER_STRIPE, resultantOf, solveContact } from '../plate';
 import type { NodalLoad, PlateState } from './plate-state';
-import { addToBank } from './plate-state';
+import { addForces } from './plate-state';
 import type { Bound } from './types';
 
 /** The loads of a piece on its nodes: what is always there, and each live load. */
@@ -78,52 +69,56 @@ export function solveCases(
     throw new Error(`contacts lie in one line: ${state.contacts.length} points, bound ${bound}`);
   const { mesh, factor } = state;
   const nodes = mesh.xIn.length;
-  const { positionOf } = factor.layout.order;
+  const { rowAt } = state;
+  const nodesOfContacts = Int32Array.from(state.contacts, ({ node }) => node);
   const deadResultant = resultantOfLoad(state, system, loads.dead);
   const liveResultants = loads.live.map((load) => resultantOfLoad(state, system, load));
 
-  const bank = createBanks(factor, LANES_PER_BANK);
-  const fields = Array.from({ length: LANES_PER_BANK }, () => createMomentField(state.operator));
+  const { room } = state;
+  const { banks, fields } = room;
   const wIn = new Float64Array(nodes);
   let start: Uint8Array | undefined;
 
-  for (let from = 0; from < combinations.length; from += LANES_PER_BANK) {
-    const group = combinations.slice(from, from + LANES_PER_BANK);
-    bank.fill(0);
-    const contacts = group.map((combination, lane) => {
-      const resultant = combine(deadResultant, liveResultants, combination);
-      const freeIn = combine(free.dead, free.live, combination);
-      let contact = solveContact(system, freeIn, resultant, start === undefined ? {} : { start });
-      const asIfHeld = contact.turnsOver;
-      if (asIfHeld) contact = solveContact(system, freeIn, resultant, { held: true });
-      else start ??= contact.bears;
-      addLoad(state, bank, lane, loads.dead, combination.deadFactor);
-      const live = loads.live[combination.liveIndex];
-      if (live !== undefined) addLoad(state, bank, lane, live, combination.liveFactor);
-      for (let i = 0; i < state.contacts.length; i++) {
-        addToBank(factor, bank, lane, state.contacts[i]!.node, -contact.reactionLbf[i]!);
+  const settle = (combination: Combination, lane: number): Settled => {
+    const resultant = combine(deadResultant, liveResultants, combination);
+    const freeIn = combine(free.dead, free.live, combination);
+    let contact = solveContact(system, freeIn, resultant, start === undefined ? {} : { start });
+    const asIfHeld = contact.turnsOver;
+    if (asIfHeld) contact = solveContact(system, freeIn, resultant, { held: true });
+    else start ??= contact.bears;
+    addForces(state, lane, loads.dead.node, loads.dead.lbf, combination.deadFactor);
+    const live = loads.live[combination.liveIndex];
+    if (live !== undefined) addForces(state, lane, live.node, live.lbf, combination.liveFactor);
+    addForces(state, lane, nodesOfContacts, contact.reactionLbf, -1);
+    return { combination, contact, asIfHeld, totalLbf: resultant[0]! };
+  };
+
+  for (let from = 0; from < combinations.length; from += LANES_PER_STRIPE) {
+    const stripe = combinations.slice(from, from + LANES_PER_STRIPE);
+    banks.fill(0);
+    const settled = stripe.map(settle);
+    room.forward(stripe.length, 0);
+    room.backward(stripe.length);
+    for (let first = 0; first < stripe.length; first += LANES_PER_BANK) {
+      const bank = bankOf(factor, banks, first);
+      const count = Math.min(LANES_PER_BANK, stripe.length - first);
+      room.readMoments(first);
+      for (let lane = 0; lane < count; lane++) {
+        const one = settled[first + lane]!;
+        const [q0, q1, q2] = one.contact.rigidIn as unknown as [number, number, number];
+        const perX = q1 / system.scaleIn;
+        const perY = q2 / system.scaleIn;
+        const base = q0 - perX * system.centreXIn - perY * system.centreYIn;
+        for (let node = 0; node < nodes; node++) {
+          wIn[node] = bank[rowAt[node]! + lane]! + base + perX * mesh.xIn[node]! + perY * mesh.yIn[node]!;
+        }
+        visit({ ...one, index: from + first + lane, wIn, moments: fields[lane]! });
       }
-      return { combination, contact, asIfHeld, totalLbf: resultant[0]! };
-    });
-    forwardMany(factor, bank, group.length);
-    backwardMany(factor, bank, group.length);
-    applyBankedOperator(state.operator, bank, group.length, fields);
-    contacts.forEach((solved, lane) => {
-      const [q0, q1, q2] = solved.contact.rigidIn as unknown as [number, number, number];
-      const perX = q1 / system.scaleIn;
-      const perY = q2 / system.scaleIn;
-      const base = q0 - perX * system.centreXIn - perY * system.centreYIn;
-      for (let node = 0; node < nodes; node++) {
-        wIn[node] =
-          bank[3 * LANES_PER_BANK * positionOf[node]! + lane]! +
-          base +
-          perX * mesh.xIn[node]! +
-          perY * mesh.yIn[node]!;
-      }
-      visit({ ...solved, index: from + lane, wIn, moments: fields[lane]! });
-    });
+    }
   }
 }
+
+type Settled = Pick<SolvedCase, 'combination' | 'contact' | 'asIfHeld' | 'totalLbf'>;
 
 function resultantOfLoad(state: PlateState, system: ContactSystem, load: NodalLoad): Float64Array {
   const { xIn, yIn } = state.mesh;
@@ -136,10 +131,4 @@ function resultantOfLoad(state: PlateState, system: ContactSystem, load: NodalLo
 function combine(dead: Float64Array, live: readonly Float64Array[], by: Combination): Float64Array {
   const add = live[by.liveIndex];
   return dead.map((value, i) => by.deadFactor * value + (add === undefined ? 0 : by.liveFactor * add[i]!));
-}
-
-function addLoad(state: PlateState, bank: Float64Array, lane: number, load: NodalLoad, factor: number): void {
-  for (let i = 0; i < load.node.length; i++) {
-    addToBank(state.factor, bank, lane, load.node[i]!, factor * load.lbf[i]!);
-  }
 }

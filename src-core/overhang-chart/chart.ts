@@ -48,7 +48,7 @@ export function* overhangChart(
   for (const request of requests) {
     const entries: ChartEntry[] = [];
     for (const asked of casesOf(request)) {
-      const entry = chartEntry(basis, asked, startIn(entries, asked), {
+      const entry = chartEntry(basis, asked, {
         onRun: (overhangIn) =>
           hooks.onProgress?.({
             done,
@@ -69,11 +69,4 @@ function wordsOf({ thicknessIn, withSteel, spacingIn }: ChartCase): string {
   const steel = withSteel ? ', with steel' : '';
   const brackets = spacingIn === null ? '' : `, brackets at ${spacingIn} in`;
   return `${thicknessIn} in thick${steel}${brackets}`;
-}
-
-/** Steel starts where plain concrete ended, and wider brackets where closer ones did; the rest at the longest overhang. */
-function startIn(entries: readonly ChartEntry[], { spacingIn }: ChartCase): number | null {
-  const before = entries.at(-1);
-  const isLike = before !== undefined && (before.spacingIn === null) === (spacingIn === null);
-  return isLike ? (before.overhangIn ?? 0) : null;
 }

@@ -14,6 +14,9 @@ import { chartSteel } from './steel';
 const STEPS_PER_IN = 8;
 /** Shortest overhang that is asked about, in. */
 const LEAST_BARE_IN = 1;
+/** From this thickness on, and with brackets this close, the search starts at its end. It costs or saves time, no more. */
+const STOUT_IN = 2;
+const CLOSE_SPACING_IN = 12;
 /** A check that fails without a number, or by its level alone, counts as this far over (a ratio). */
 const FAILS_RATIO = 1.5;
 /** The limit of what is decided here is the end of the search, and so no check of it. */
@@ -35,15 +38,9 @@ export interface EntryHooks {
 }
 
 /**
- * Longest overhang (in) that passes every check of the load check, or why there is none. The search starts at `firstIn`,
- * or at the longest that is decided here. null where cancelled.
+ * Longest overhang (in) that passes every check of the load check, or why there is none. null where cancelled.
  */
-export function chartEntry(
-  basis: ChartBasis,
-  asked: ChartCase,
-  firstIn: number | null,
-  hooks: EntryHooks,
-): ChartEntry | null {
+export function chartEntry(basis: ChartBasis, asked: ChartCase, hooks: EntryHooks): ChartEntry | null {
   const steel = asked.withSteel
     ? chartSteel(basis.steel, asked.thicknessIn, basis.limits.coverUnderTopIn)
     : null;
@@ -51,7 +48,7 @@ export function chartEntry(
     if (steel.reason === 'unknown') throw new Error(steel.words);
     return noneOf(asked, 'no-room', null, steel.words);
   }
-  const range = rangeOf(basis, asked, firstIn);
+  const range = rangeOf(basis, asked);
   if (asked.spacingIn !== null) {
     const trouble = bracketIsDecidable(
       bracketRow(basis, range.least / STEPS_PER_IN, asked.spacingIn),
@@ -69,11 +66,16 @@ export function chartEntry(
   return found === null ? null : entryOf(asked, range.most, found);
 }
 
-function rangeOf({ limits }: ChartBasis, { spacingIn }: ChartCase, firstIn: number | null): Range {
+function rangeOf({ limits }: ChartBasis, { thicknessIn, spacingIn }: ChartCase): Range {
   const leastIn = spacingIn === null ? LEAST_BARE_IN : LEAST_BRACKETED_IN;
   const mostIn = spacingIn === null ? limits.overhangUnbracketedEngineerIn : limits.overhangEngineerIn;
-  const first = Math.min(mostIn, Math.max(leastIn, firstIn ?? mostIn));
-  return { least: leastIn * STEPS_PER_IN, most: mostIn * STEPS_PER_IN, first: first * STEPS_PER_IN };
+  const sparse = spacingIn === null ? 1 : Math.sqrt(Math.max(1, spacingIn / CLOSE_SPACING_IN));
+  const firstIn = (mostIn * Math.min(1, thicknessIn / STOUT_IN)) / sparse;
+  return {
+    least: leastIn * STEPS_PER_IN,
+    most: mostIn * STEPS_PER_IN,
+    first: Math.max(leastIn, Math.round(firstIn)) * STEPS_PER_IN,
+  };
 }
 
 function tryLedge(

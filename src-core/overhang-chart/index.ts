@@ -7,6 +7,8 @@ export {
 } from './basis';
 export type { ChartHooks, ChartProgress } from './chart';
 export { overhangChart, spacingRows, thicknessRows } from './chart';
+export type { ChartProblem } from './problems';
+export { chartProblems } from './problems';
 export type { ChartEntry, ChartRow, ChartRowRequest } from './row';
 export { chartRow as chartRowSchema } from './row';
-export { chartSteel } from './steel';
+export { ruleOfThumbIn } from './rule-of-thumb';

@@ -12,6 +12,11 @@ import { eliminationRow } from './plate-stiffness';
 export const LANES_PER_BANK = 8;
 
 const LANES_PER_QUAD = 4;
+/**
+ * Right-hand sides taken through the factor in one sweep. The factor is far larger than a processor's cache and each block of it
+ * is read once a sweep, so a wide sweep reads it seldom.
+ */
+export const LANES_PER_STRIPE = 64;
 
 /** Empty banks for `count` right-hand sides. */
 export function createBanks(factor: PlateFactor, count: number): Float64Array {
@@ -22,6 +27,12 @@ export function createBanks(factor: PlateFactor, count: number): Float64Array {
 export function bankIndex(factor: PlateFactor, lane: number, row: number): number {
   const inBank = lane % LANES_PER_BANK;
   return (lane - inBank) * factor.held.length + LANES_PER_BANK * row + inBank;
+}
+
+/** The bank that holds lane `first` (a multiple of eight), as a view. */
+export function bankOf(factor: PlateFactor, banks: Float64Array, first: number): Float64Array {
+  const n = factor.held.length;
+  return banks.subarray(first * n, (first + LANES_PER_BANK) * n);
 }
 
 /**
@@ -78,7 +89,7 @@ export function unpackLanes(factor: PlateFactor, banks: Float64Array, into: Floa
 
 /**
  * Solves L y = b in place for the first `count` right-hand sides. `startRows` tells the first elimination row of each that
- * is not zero; a bank starts at the lowest of its lanes, so put loads of near start rows side by side. The products
+ * is not zero; a stripe starts at the lowest of its lanes, so put loads of near start rows side by side. The products
  * of two y are the flexibility between their loads: y1 . y2 = b1' (1/K) b2.
  */
 export function forwardMany(
@@ -88,33 +99,41 @@ export function forwardMany(
   startRows?: Int32Array,
 ): void {
   const n = factor.held.length;
-  for (let lane = 0; lane < count; lane += LANES_PER_BANK) {
+  for (let from = 0; from < count; from += LANES_PER_STRIPE) {
+    const until = Math.min(count, from + LANES_PER_STRIPE);
     let startRow = startRows === undefined ? 0 : n;
-    for (const row of startRows?.subarray(lane, Math.min(count, lane + LANES_PER_BANK)) ?? []) {
-      startRow = Math.min(startRow, row);
-    }
-    const lanes = banks.subarray(lane * n, (lane + LANES_PER_BANK) * n);
-    const quads = count - lane > LANES_PER_QUAD ? 2 : 1;
-    for (let block = Math.floor(startRow / 3); block < factor.layout.nodeCount; block++) {
-      for (let quad = 0; quad < quads; quad++) {
-        forwardBlock(factor, block, Math.floor(startRow / 3), lanes, LANES_PER_QUAD * quad);
-      }
+    for (const row of startRows?.subarray(from, until) ?? []) startRow = Math.min(startRow, row);
+    const quads = quadsOf(factor, banks, from, until);
+    const startBlock = Math.floor(startRow / 3);
+    for (let block = startBlock; block < factor.layout.nodeCount; block++) {
+      for (const { lanes, lane } of quads) forwardBlock(factor, block, startBlock, lanes, lane);
     }
   }
 }
 
 /** Solves L' x = y in place for the first `count` right-hand sides. */
 export function backwardMany(factor: PlateFactor, banks: Float64Array, count: number): void {
-  const n = factor.held.length;
-  for (let lane = 0; lane < count; lane += LANES_PER_BANK) {
-    const lanes = banks.subarray(lane * n, (lane + LANES_PER_BANK) * n);
-    const quads = count - lane > LANES_PER_QUAD ? 2 : 1;
+  for (let from = 0; from < count; from += LANES_PER_STRIPE) {
+    const quads = quadsOf(factor, banks, from, Math.min(count, from + LANES_PER_STRIPE));
     for (let block = factor.layout.nodeCount - 1; block >= 0; block--) {
-      for (let quad = 0; quad < quads; quad++) {
-        backwardBlock(factor, block, lanes, LANES_PER_QUAD * quad);
-      }
+      for (const { lanes, lane } of quads) backwardBlock(factor, block, lanes, lane);
     }
   }
+}
+
+/** The bank and first lane of every quad of a stripe. */
+function quadsOf(
+  factor: PlateFactor,
+  banks: Float64Array,
+  from: number,
+  until: number,
+): { readonly lanes: Float64Array; readonly lane: number }[] {
+  const quads: { lanes: Float64Array; lane: number }[] = [];
+  for (let lane = from; lane < until; lane += LANES_PER_QUAD) {
+    const inBank = lane % LANES_PER_BANK;
+    quads.push({ lanes: bankOf(factor, banks, lane - inBank), lane: inBank });
+  }
+  return quads;
 }
 
 /** Three rows of L y = b for the four lanes from `lane` on: subtract what earlier rows take, then the own 3 x 3. */

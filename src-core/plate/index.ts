@@ -1,6 +1,12 @@
 export type { FactorResult, PlateFactor } from './band-factor';
 export { factorPlate } from './band-factor';
-export { backwardMany, createBanks, forwardMany, LANES_PER_BANK, solveMany } from './band-solve';
+export {
+  bankIndex,
+  bankOf,
+  LANES_PER_BANK,
+  LANES_PER_STRIPE,
+  solveMany,
+} from './band-solve';
 export { bendingMatrix, crackedBendingMatrix, plateRigidity } from './bending-matrix';
 export type { ContactLinks, ContactSolution, ContactSystem } from './contact';
 export { prepareContact, resultantOf, solveContact } from './contact';
@@ -13,15 +19,15 @@ export {
   turnMoments,
   woodArmer,
 } from './design-moments';
+export type { SweepRoom } from './kernel';
+export { createSweepRoom } from './kernel';
 export type { MeshInput, MeshResult, PlateMesh } from './mesh';
 export { meshRegion } from './mesh';
 export { buildLocator } from './mesh-locate';
 export { meshQuality } from './mesh-quality';
 export type { MomentField, MomentOperator } from './moments';
 export {
-  applyBankedOperator,
   bankedOperator,
-  createMomentField,
   momentOperator,
   nodalMoments,
 } from './moments';

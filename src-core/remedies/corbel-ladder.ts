@@ -44,7 +44,9 @@ export function corbelLadder(context: LadderContext): Ladder {
     (least, runs) => Math.min(least, ...runs.flatMap((run) => run.map(rootCount))),
     1e9,
   );
-  return ladder('corbel', groups, groups.length === 0 ? 0 : leastParts, fresh.excuse);
+  const trouble = rows.map((row) => bracketIsDecidable(row, context.limits.bracketReachEngineerIn));
+  const excuse = trouble.find((sentence) => sentence !== null) ?? fresh.excuse;
+  return ladder('corbel', groups, groups.length === 0 ? 0 : leastParts, excuse);
 }
 
 function newRows(context: LadderContext, reach: Reach): { groups: Run[][]; excuse: string } {

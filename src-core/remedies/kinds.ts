@@ -64,17 +64,24 @@ const MENDS: { readonly [N in Need]: readonly ChangeKind[] } = {
   thickness: ['thickness', 'steel'],
 };
 
+/** Kinds that may bring a check back from where only an engineer decides, by the check's id; any kind may for the others. */
+const BRINGS_BACK: { readonly [checkId: string]: readonly ChangeKind[] | undefined } = {
+  overhang: ['corbel', ...NEARER],
+  span: ['corbel', 'extra-support', 'wider-bearing'],
+  bracket: ['corbel'],
+};
+
 /** Kinds that change the slab itself and mend only checks that name them. */
 const SLAB_KINDS: readonly ChangeKind[] = ['thickness', 'steel'];
 
-/** Kinds that may mend one failing check; any may where it names none. */
-export function kindsFor(check: Pick<Check, 'needs'>): readonly ChangeKind[] {
-  if (check.needs.length === 0) return KINDS;
+/** Kinds that may mend one failing check. */
+export function kindsFor(check: Pick<Check, 'id' | 'needs'>): readonly ChangeKind[] {
+  if (check.needs.length === 0) return BRINGS_BACK[check.id] ?? KINDS;
   return KINDS.filter((kind) => check.needs.some((need) => MENDS[need].includes(kind)));
 }
 
 /** Kinds worth trying next: those that mend something that fails; alone and last, thickness and steel must mend all of it. */
-export function kindsWorthTrying(failing: readonly Pick<Check, 'needs'>[]): ChangeKind[] {
+export function kindsWorthTrying(failing: readonly Pick<Check, 'id' | 'needs'>[]): ChangeKind[] {
   const mends = failing.map(kindsFor);
   return KINDS.filter((kind) =>
     SLAB_KINDS.includes(kind)

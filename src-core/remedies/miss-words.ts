@@ -33,8 +33,9 @@ export function noConfirmation(kinds: readonly ChangeKind[]): Failed {
   return { kinds, words: `${calledBy(kinds)}: so near the limit that the finer mesh does not confirm it.` };
 }
 
+/** "Ties", "Ties with steel", "Ties with a thicker slab and steel". */
 function calledBy(kinds: readonly ChangeKind[]): string {
-  const names = kinds.map((kind) => KIND_WORDS[kind]);
-  const [first, ...rest] = names;
-  return [first, ...rest.map((name) => `${name.charAt(0).toLowerCase()}${name.slice(1)}`)].join(' with ');
+  const [first, ...rest] = kinds.map((kind) => KIND_WORDS[kind]);
+  const others = rest.map((name) => `${name.charAt(0).toLowerCase()}${name.slice(1)}`);
+  return others.length === 0 ? `${first}` : `${first} with ${others.join(' and ')}`;
 }

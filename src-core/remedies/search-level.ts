@@ -7,7 +7,7 @@ import type { Region } from '../outline';
 import type { ChangeKind, ChangeSearch } from './change';
 import type { Climb } from './climb';
 import { climbLadder } from './climb';
-import { KINDS, kindsWorthTrying, ladderOf } from './kinds';
+import { KINDS, kindsFor, kindsWorthTrying, ladderOf } from './kinds';
 import { noConfirmation, nothingOfKind, nothingPasses } from './miss-words';
 import type { Offer } from './offer';
 import { offerOf, smallestFirst } from './offer';
@@ -72,9 +72,9 @@ interface Found {
 export function searchLevel(
   search: Search,
   nodes: readonly Node[],
-  passAlone: readonly ChangeKind[],
+  offered: readonly (readonly ChangeKind[])[],
 ): LevelResult {
-  const ways = nodes.flatMap((node) => waysFrom(search, node, passAlone)).sort(fewestPartsFirst);
+  const ways = nodes.flatMap((node) => waysFrom(search, node, offered)).sort(fewestPartsFirst);
   const failed: ChangeSearch['failed'][number][] = [];
   const next: Node[] = [];
   let found: Found[] = [];
@@ -114,17 +114,29 @@ export function searchLevel(
   return { offers, failed, nodes: next.slice(0, MOST_NEAR_MISSES) };
 }
 
-/** Kinds that come after those of the node, so that no bundle is met twice, and that do not pass alone. */
-function waysFrom(search: Search, node: Node, passAlone: readonly ChangeKind[]): Way[] {
+/** Where no kind that may mend a failing check can be tried at all, why not; null where each check has one. */
+export function nothingMends(search: Search, node: Node): ChangeSearch['failed'] | null {
+  const context = contextOf(search, node);
+  for (const check of node.failing) {
+    const ladders = kindsFor(check).map((kind) => ladderOf(kind, context));
+    const excuses = ladders.flatMap(({ kind, excuse }) =>
+      excuse === null ? [] : [nothingOfKind(kind, excuse)],
+    );
+    if (excuses.length === ladders.length) return excuses;
+  }
+  return null;
+}
+
+/** Kinds that come after those of the node, so that no bundle is met twice, and that hold no smaller offer in them. */
+function waysFrom(search: Search, node: Node, offered: readonly (readonly ChangeKind[])[]): Way[] {
   const last = node.steps.at(-1);
   const from = last === undefined ? 0 : KINDS.indexOf(last.kind) + 1;
-  return kindsWorthTrying(node.failing)
-    .filter((kind) => KINDS.indexOf(kind) >= from && !passAlone.includes(kind))
-    .map((kind) => ({
-      node,
-      ladder: ladderOf(kind, contextOf(search, node)),
-      kinds: [...node.steps.map((step) => step.kind), kind],
-    }));
+  return kindsWorthTrying(node.failing).flatMap((kind) => {
+    const kinds = [...node.steps.map((step) => step.kind), kind];
+    const holdsOffer = offered.some((smaller) => smaller.every((one) => kinds.includes(one)));
+    if (KINDS.indexOf(kind) < from || holdsOffer) return [];
+    return [{ node, ladder: ladderOf(kind, contextOf(search, node)), kinds }];
+  });
 }
 
 /** Ladders start from the piece before its new ties were rated, so that each trial rates them anew. */

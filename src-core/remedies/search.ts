@@ -3,11 +3,11 @@ import { meshSizeFor } from '../analysis';
 import type { Check, Limits } from '../checks';
 import type { Job, Piece } from '../job';
 import { crossCheck } from '../job';
-import type { ChangeKind, ChangeSearch } from './change';
+import type { ChangeSearch } from './change';
 import type { Offer } from './offer';
 import { smallestFirst } from './offer';
 import type { Node, Search } from './search-level';
-import { regionOf, searchLevel } from './search-level';
+import { nothingMends, regionOf, searchLevel } from './search-level';
 import type { Step } from './step';
 import type { Trial } from './trial';
 import { tryPiece } from './trial';
@@ -71,23 +71,25 @@ export function searchChanges(job: Job, pieceId: string, options: SearchOptions)
     tryOn,
     isOver,
   };
+  const root: Node = { steps: [], trial: start.trial, failing: options.failing };
+  const hopeless = nothingMends(search, root);
+  if (hopeless !== null) return { changes: [], failed: hopeless, evaluations };
   const offers: Offer[] = [];
   const failed: ChangeSearch['failed'][number][] = [];
-  let nodes: readonly Node[] = [{ steps: [], trial: start.trial, failing: options.failing }];
+  let nodes: readonly Node[] = [root];
   for (let level = 1; level <= MOST_KINDS && nodes.length > 0; level++) {
-    const result = searchLevel(search, nodes, passAlone(offers));
+    const result = searchLevel(
+      search,
+      nodes,
+      offers.map(({ change }) => change.kinds),
+    );
     offers.push(...result.offers);
     failed.push(...result.failed);
     if (offers.length >= Math.min(most, ENOUGH_OFFERS)) break;
-    const canMove = result.nodes.some(({ failing }) => !isStubborn(options.failing, failing));
-    nodes = canMove ? result.nodes : [];
+    nodes = canMove(options.failing, result.nodes) ? result.nodes : [];
   }
   const changes = offers.sort(smallestFirst).map(({ change }) => change);
   return { changes: changes.slice(0, options.most), failed, evaluations };
-}
-
-function passAlone(offers: readonly Offer[]): ChangeKind[] {
-  return offers.flatMap(({ change: { kinds } }) => (kinds.length === 1 ? kinds : []));
 }
 
 /** The piece as drawn on the coarsest mesh that sees what fails as the verdict's own mesh does. */
@@ -121,12 +123,16 @@ function worstOf(checks: readonly Check[], id: string): number {
   return checks.reduce((most, check) => (check.id === id ? Math.max(most, check.ratio) : most), 0);
 }
 
-/** Whether something that needs an engineer as drawn is quite unmoved. */
-function isStubborn(asDrawn: readonly Check[], still: readonly Check[]): boolean {
-  return asDrawn.some(
-    ({ id, level }) =>
-      level === 'engineer' && worstOf(asDrawn, id) > 0 && worstOf(still, id) >= worstOf(asDrawn, id),
-  );
+/** Whether for each thing that needs an engineer as drawn some near miss has moved it; else no bundle of them will. */
+function canMove(asDrawn: readonly Check[], nodes: readonly Node[]): boolean {
+  return asDrawn
+    .filter(({ level }) => level === 'engineer')
+    .every(({ id }) =>
+      nodes.some(({ failing }) => {
+        const isLeft = failing.some((check) => check.id === id && check.level === 'engineer');
+        return !isLeft || worstOf(failing, id) < worstOf(asDrawn, id);
+      }),
+    );
 }
 
 /** Whether the changed piece fits together by itself; its neighbours are asked before it is offered. */

@@ -16,6 +16,8 @@ export interface CliIo {
   readonly colour: boolean;
   /** A clock that only runs forward, in milliseconds. */
   readonly nowMs: () => number;
+  /** Folder for what can be computed again; left out where nothing is kept. */
+  readonly cacheFolder?: string;
 }
 
 /** What a command's exit code says. */

@@ -1,5 +1,7 @@
 /** Entry of the command line, and the only file of it that touches the process. */
 import { readFileSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { cacheFolder } from '../overhang-cache/cache-folder';
 import type { CliIo, TextOutput } from './io';
 import { runCli } from './run-cli';
 
@@ -34,6 +36,7 @@ const io: CliIo = {
   err: outputOf(process.stderr),
   colour: out.isTerminal && (process.env.NO_COLOR ?? '') === '' && process.env.TERM !== 'dumb',
   nowMs: () => performance.now(),
+  cacheFolder: cacheFolder(process.env, process.platform, homedir()),
 };
 
 try {

@@ -97,7 +97,7 @@ const counter: WorktopCase = {
   rovingAt: null,
   alsoThinned: false,
   deflections: [
-    { words: 'under the load', at: at(31.5, 12) },
+    { words: 'behind the load', at: at(31.5, 18) },
     { words: 'front edge before it', at: at(31.5, 0) },
     { words: 'back corner, near', at: at(0, 25.5) },
   ],

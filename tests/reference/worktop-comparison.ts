@@ -16,8 +16,8 @@ export interface ComparedRow {
 }
 
 export const DEFLECTION_RATIO = 0.02;
-export const REACTION_RATIO = 0.01;
-export const MOMENT_RATIO = 0.04;
+const REACTION_RATIO = 0.01;
+const MOMENT_RATIO = 0.04;
 /** A bearing that carries less than this share of the load is held to 1 % of this share, not of its own trifle. */
 const SMALL_BEARING_RATIO = 0.05;
 

@@ -1,7 +1,7 @@
 import { afterAll, describe, expect, test } from 'vitest';
 import { here, listOf, type Reference, reference, referenceSource } from './calculix/recording';
 import { worktopCases } from './worktop-cases';
-import { beyondLimit, compareWorktop, tableHead, tableLines } from './worktop-comparison';
+import { beyondLimit, compareWorktop, DEFLECTION_RATIO, tableHead, tableLines } from './worktop-comparison';
 import {
   bearingWords,
   calculixNumbers,
@@ -53,4 +53,29 @@ describe('worktops against CalculiX: deflection within 2 %, reactions within 1 %
       }
     },
   );
+});
+
+describe('the limits of the comparison', () => {
+  const row = {
+    quantity: 'drop',
+    unit: 'in',
+    trueSlab: 1,
+    thinned: null,
+    heldAgainst: 'true',
+    limitRatio: DEFLECTION_RATIO,
+    leastScale: 0,
+  } as const;
+
+  test('a drop 1.9 % off passes, and one 2.1 % off or not a number is named with both figures', () => {
+    expect(beyondLimit([{ ...row, ours: 1.019 }])).toEqual([]);
+    expect(beyondLimit([{ ...row, ours: 0.979 }])).toEqual(['drop: 0.979 against 1 in, limit 2 % of 1']);
+    expect(beyondLimit([{ ...row, ours: Number.NaN }])).toHaveLength(1);
+  });
+
+  test('a number marked as one of thin plates is held against the thinned slab, which must have been run', () => {
+    const thin = { ...row, ours: 1.1, heldAgainst: 'thinned' } as const;
+    expect(beyondLimit([{ ...thin, thinned: 1.1 }])).toEqual([]);
+    expect(beyondLimit([{ ...thin, thinned: 1 }])).toHaveLength(1);
+    expect(beyondLimit([thin])).toEqual(['drop: no thinned slab was run to hold it against']);
+  });
 });
