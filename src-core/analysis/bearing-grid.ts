@@ -140,7 +140,7 @@ export function withTies(plans: BearingPlan[], common: Common, line: Segment): B
   if (hold.kind === 'resting') return plans;
   const lengthIn = distanceIn(line.a, line.b);
   const usable = Math.max(0, lengthIn - 2 * TIE_END_IN);
-  const count = lengthIn === 0 ? 1 : Math.max(2, Math.floor(usable / hold.spacingIn + 1e-9) + 1);
+  const count = lengthIn === 0 ? 1 : Math.max(2, Math.ceil(usable / hold.spacingIn - 1e-9) + 1);
   const startIn = lengthIn === 0 ? 0 : Math.min(TIE_END_IN, lengthIn / 4);
   const u = lengthIn === 0 ? directionAt(0) : directionBetween(line.a, line.b);
   const stepIn = count > 1 ? (lengthIn - 2 * startIn) / (count - 1) : 0;

@@ -12,11 +12,8 @@ const SAME_LENGTH_IN = 1e-9;
 export function shapeOf(piece: Piece, region: Region, bearings: readonly Bearing[]): PieceShape {
   const drawn = { outer: piece.corners, holes: region.holes };
   const overhangs = overhangsOf(piece, drawn, bearings);
-  const withoutBrackets = overhangsOf(
-    piece,
-    drawn,
-    bearings.filter(({ support }) => support.kind !== 'bracket'),
-  );
+  const others = bearings.filter(({ support }) => support.kind !== 'bracket');
+  const withoutBrackets = others.length === bearings.length ? overhangs : overhangsOf(piece, drawn, others);
   const span = measureSpans({ region: drawn, bearings: bearings.map(areaOf), sampleIn: MEASURE_STEP_IN });
   const direction = pieceDirection(region.outer);
   const axisRad = Math.atan2(direction.y, direction.x);

@@ -23,6 +23,18 @@ export function stands(level: Level): boolean {
   return RANK[level] <= RANK.steel;
 }
 
+/**
+ * The check that a piece's margin is read from: the worst that fails; where none fails, the one nearest its limit, leaving out one
+ * beyond 1 that still stands (a slab that cracks and is carried by its steel), which other checks answer. null where nothing was checked.
+ */
+export function governingCheck(checks: readonly Check[]): Check | null {
+  const [worst] = sortChecks(checks);
+  if (worst === undefined) return null;
+  if (!stands(worst.level)) return worst;
+  const answered = checks.filter(({ ratio }) => ratio <= 1);
+  return answered.reduce((most, check) => (check.ratio > most.ratio ? check : most), answered[0] ?? worst);
+}
+
 /** Checks in the order a reader wants them: worst rung first, then the highest ratio. */
 export function sortChecks(checks: readonly Check[]): Check[] {
   return [...checks].sort(

@@ -4,7 +4,7 @@ import { whereInPolygon } from './containment';
 import type { Direction, Point, Region } from './point';
 import { moved, TOUCH_IN } from './point';
 import type { Stretch } from './segments';
-import { touchAlong } from './segments';
+import { sideIn, touchAlong } from './segments';
 
 export type Bearing =
   | { readonly kind: 'line'; readonly a: Point; readonly b: Point }
@@ -74,6 +74,7 @@ function bearingStretches(origin: Point, direction: Direction, bearing: Bearing)
     const touch = touchAlong(origin, direction, bearing);
     return touch === null ? [] : [touch];
   }
+  if (liesBeside(origin, direction, bearing.points)) return [];
   const cuts = lineCuts(origin, direction, [bearing.points]);
   const points = cuts.map((atIn) => ({ fromIn: atIn, toIn: atIn }));
   const inside = cuts.slice(1).flatMap((toIn, i) => {
@@ -82,4 +83,16 @@ function bearingStretches(origin: Point, direction: Direction, bearing: Bearing)
     return whereInPolygon(middle, bearing.points) === 'outside' ? [] : [{ fromIn, toIn }];
   });
   return [...points, ...inside];
+}
+
+/** Whether a polygon lies wholly on one side of a line, as most do. */
+function liesBeside(origin: Point, direction: Direction, points: readonly Point[]): boolean {
+  let least = Number.POSITIVE_INFINITY;
+  let most = Number.NEGATIVE_INFINITY;
+  for (const point of points) {
+    const side = sideIn(origin, direction, point);
+    least = Math.min(least, side);
+    most = Math.max(most, side);
+  }
+  return least > TOUCH_IN || most < -TOUCH_IN;
 }

@@ -122,5 +122,6 @@ function samplePlacesIn(edge: OutlineEdge, input: OverhangInput): number[] {
   return placesIn
     .filter((atIn) => atIn >= -TOUCH_IN && atIn <= edge.lengthIn + TOUCH_IN)
     .map((atIn) => Math.min(edge.lengthIn, Math.max(0, atIn)))
-    .sort((p, q) => p - q);
+    .sort((p, q) => p - q)
+    .filter((atIn, i, sorted) => i === 0 || atIn - sorted[i - 1]! > TOUCH_IN);
 }

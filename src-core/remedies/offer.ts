@@ -1,5 +1,5 @@
 /** An offer: a bundle of steps that passed, as a change with its patch, its cost and its place among the others. */
-import { worstLevel } from '../checks';
+import { governingCheck, worstLevel } from '../checks';
 import type { Job, Piece } from '../job';
 import type { Change } from './change';
 import { costOf } from './cost';
@@ -16,8 +16,8 @@ export interface Offer {
 /** The offer that a passing trial makes; `piece` is the piece as drawn. */
 export function offerOf(job: Job, piece: Piece, steps: readonly Step[], trial: Trial): Offer {
   const { analysis, checks } = trial;
-  const worst = checks[0];
-  if (analysis === null || worst === undefined) throw new Error(`a change of ${piece.id} was not checked`);
+  const worst = governingCheck(checks);
+  if (analysis === null || worst === null) throw new Error(`a change of ${piece.id} was not checked`);
   const words = steps.map((step) => step.words({ piece: trial.piece, analysis }));
   const kinds = steps.map(({ kind }) => kind);
   const change: Change = {

@@ -1,6 +1,6 @@
 /** The ladder that turns a piece's checks into one verdict. */
 import type { Check, Level, Limits, Need } from '../checks';
-import { sortChecks } from '../checks';
+import { sortChecks, stands } from '../checks';
 
 export type Flag = 'corbel' | 'amber' | 'near-limit' | 'tips' | 'cracks' | 'on-the-way';
 
@@ -44,7 +44,7 @@ export function judge(
     return { level: 'engineer', words: 'Needs an engineer', why: 'Nothing could be checked.', flags: [] };
   }
   const level = worst.level === 'change' && passing === null ? 'engineer' : worst.level;
-  const counted = checks.filter(({ ratio }) => ratio > 0);
+  const counted = checks.filter(({ ratio, level: own }) => ratio > 0 && !(stands(own) && ratio > 1));
   const highest = counted.reduce((most, check) => Math.max(most, check.ratio), 0);
   const flags: Flag[] = [];
   if (passing?.includes('corbel') === true) flags.push('corbel');

@@ -1,14 +1,14 @@
 /** The worst moment between the pour and the hand-over: every day on which what stands under a piece changes. */
 import type { Limits } from '../checks';
-import { checkPiece, rank, stands, worstLevel } from '../checks';
+import { checkPiece, governingCheck, rank, worstLevel } from '../checks';
 import type { Job, Piece } from '../job';
 import type { OnTheWay } from './results';
 
 /** No soffit support is taken away before this age. Common practice beside ACI 347. */
 export const EARLIEST_STRIP_DAYS = 7;
-/** Mesh of the days on the way; a day that comes within a tenth of its limit is looked at again on the piece's own mesh. */
-const WAY_MESH_IN = 2;
-const LOOK_AGAIN_FROM = 0.9;
+/** Mesh of the days on the way; a day that comes within a tenth of a limit is looked at again on the piece's own mesh. */
+const WAY_MESH_IN = 2.5;
+const NEAR_A_LIMIT = 0.1;
 
 /** Days that matter: the earliest strip and each change of supports after the pour. */
 export function daysOnTheWay(piece: Piece): number[] {
@@ -26,7 +26,7 @@ export function worstOnTheWay(job: Job, piece: Piece, limits: Limits): OnTheWay 
   let worst: OnTheWay | null = null;
   for (const day of daysOnTheWay(piece)) {
     let found = lookAt(job, piece, day, WAY_MESH_IN, limits);
-    if (found.ratio > LOOK_AGAIN_FROM || !stands(found.level)) found = lookAt(job, piece, day, null, limits);
+    if (Math.abs(found.ratio - 1) < NEAR_A_LIMIT) found = lookAt(job, piece, day, null, limits);
     if (
       worst === null ||
       rank(found.level) > rank(worst.level) ||
@@ -40,6 +40,6 @@ export function worstOnTheWay(job: Job, piece: Piece, limits: Limits): OnTheWay 
 
 function lookAt(job: Job, piece: Piece, day: number, meshSizeIn: number | null, limits: Limits): OnTheWay {
   const { checks } = checkPiece(job, piece, { day, meshSizeIn }, limits);
-  const worst = checks[0];
+  const worst = governingCheck(checks);
   return { day, level: worstLevel(checks), ratio: worst?.ratio ?? 0, words: worst?.words ?? '' };
 }

@@ -96,7 +96,8 @@ export function calculixNumbers(loaded: LoadedWorktop, thinningRatio: number): W
   });
 }
 
-function plateInputOf(loaded: LoadedWorktop, thinningRatio: number): PlateInput {
+/** The slab, loads and contact points of a case with the given bound, each contact a spring to the ground. */
+export function plateInputOf(loaded: LoadedWorktop, thinningRatio: number): PlateInput {
   const { worktop, prepared } = loaded;
   const { mesh, concrete, contacts, piece } = prepared;
   return {

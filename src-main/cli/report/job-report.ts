@@ -1,6 +1,6 @@
 /** The readable report of a job: one table, one line, and what stands beside it. */
 import Table from 'cli-table3';
-import { rank, stands } from '../../../src-core/checks';
+import { governingCheck, rank, stands } from '../../../src-core/checks';
 import { printLength, printMass } from '../../../src-core/units';
 import type { JobResult, PieceResult } from '../../../src-core/verdict';
 import { paint } from './marks';
@@ -78,12 +78,12 @@ function pieceTable(pieces: readonly PieceResult[], style: ReportStyle): string[
 function rowOf(piece: PieceResult, { system, colour }: ReportStyle): string[] {
   const { name, id, copies, thicknessIn, weightLb, checks, verdict } = piece;
   const each = printMass(weightLb, { system, digits: 3 });
-  const worst = checks[0];
+  const worst = governingCheck(checks);
   return [
     `${name}${name.toLowerCase() === id ? '' : `\n${id}`}`,
     printLength(thicknessIn, { system }),
     copies > 1 ? `${each}\nx ${copies}` : each,
-    worst === undefined ? '' : `${worst.title}${worst.ratio > 0 ? ` ${printRatio(worst.ratio)}` : ''}`,
+    worst === null ? '' : `${worst.title}${worst.ratio > 0 ? ` ${printRatio(worst.ratio)}` : ''}`,
     paint(verdictMark(piece), verdict.level, colour),
     whatToDo(piece),
   ];

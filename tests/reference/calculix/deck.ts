@@ -1,3 +1,4 @@
+import { type ArmStrip, armCards, armNodes, armSprings, heldNodes, planArms } from './arms';
 import type { NodeHold, NodeSpring, PlateInput, Triangle } from './plate-input';
 
 /**
@@ -58,6 +59,16 @@ export function groundNode(cornerCount: number, edgeCount: number, spring: numbe
   return 3 * cornerCount + 2 * edgeCount + 1 + spring;
 }
 
+/** The arms of a slab, numbered behind its own nodes, grounds, triangles and springs. */
+export function armStrips(input: PlateInput, edgeCount: number): ArmStrip[] {
+  const arms = input.arms ?? [];
+  const springCount = arms.reduce((sum, { contacts }) => sum + contacts.length, input.supports.length);
+  return planArms(arms, input.nodes, {
+    node: groundNode(input.nodes.length, edgeCount, input.supports.length),
+    element: input.triangles.length + springCount + 1,
+  });
+}
+
 /** Thickness and modulus that the deck uses for a slab, inches and psi, after thinning. */
 export function modelledSection(input: PlateInput): { thicknessIn: number; modulusPsi: number } {
   const ratio = input.thinningRatio ?? 1;
@@ -71,6 +82,7 @@ export function plateDeck(input: PlateInput): string {
   const lowEdge = (edge: number): number => 3 * cornerCount + 2 * edge + 1;
   const { thicknessIn, modulusPsi } = modelledSection(input);
   const half = thicknessIn / 2;
+  const strips = armStrips(input, edges.length);
   const lines: string[] = ['*NODE,NSET=ALL'];
   const put = (node: number, x: number, y: number, z: number): void => {
     lines.push(`${node},${decimal(x)},${decimal(y)},${decimal(z)}`);
@@ -91,6 +103,9 @@ export function plateDeck(input: PlateInput): string {
     const at = input.nodes[node]!;
     put(groundNode(cornerCount, edges.length, spring), at.xIn, at.yIn, -springLengthIn);
   });
+  for (const strip of strips) {
+    for (const { node, xIn, yIn, zIn } of armNodes(strip, -springLengthIn)) put(node, xIn, yIn, zIn);
+  }
 
   lines.push('*ELEMENT,TYPE=C3D15,ELSET=SLAB');
   input.triangles.forEach(([a, b, c], triangle) => {
@@ -109,38 +124,44 @@ export function plateDeck(input: PlateInput): string {
   lines.push('*MATERIAL,NAME=CONCRETE', '*ELASTIC', `${decimal(modulusPsi)},${decimal(input.poissonRatio)}`);
   lines.push('*SOLID SECTION,ELSET=SLAB,MATERIAL=CONCRETE');
 
-  lines.push(...springCards(input.supports, input.triangles.length, cornerCount, edges.length));
-  lines.push(...holdCards(input, edges, lowEdge));
-  lines.push(...stepCards(input, edges, lowEdge));
+  lines.push(...strips.flatMap(armCards));
+  const springs = [
+    ...input.supports.map((spring, number) => ({
+      spring,
+      lowNode: groundNode(cornerCount, edges.length, number),
+    })),
+    ...armSprings(strips, input.nodes),
+  ];
+  lines.push(...springCards(springs, input.triangles.length));
+  lines.push(...holdCards(input, edges, strips, lowEdge));
+  lines.push(...stepCards(input, edges, strips, lowEdge));
   return `${lines.join('\n')}\n`;
 }
 
-/** Springs from the slab down to the ground, one SPRINGA element each, alike ones under one table. */
+/** Springs from the slab down to the ground or an arm, one SPRINGA element each, alike ones under one table. */
 function springCards(
-  supports: readonly NodeSpring[],
+  springs: readonly { readonly spring: NodeSpring; readonly lowNode: number }[],
   triangleCount: number,
-  cornerCount: number,
-  edgeCount: number,
 ): string[] {
   const lines: string[] = [];
   const groups = new Map<string, number[]>();
-  supports.forEach(({ stiffnessLbfPerIn, gapIn, kind }, spring) => {
+  springs.forEach(({ spring: { stiffnessLbfPerIn, gapIn, kind } }, number) => {
     const key = `${kind} ${stiffnessLbfPerIn} ${gapIn}`;
-    groups.set(key, [...(groups.get(key) ?? []), spring]);
+    groups.set(key, [...(groups.get(key) ?? []), number]);
   });
   let group = 0;
   for (const members of groups.values()) {
     group += 1;
     lines.push(`*ELEMENT,TYPE=SPRINGA,ELSET=SPRING${group}`);
-    for (const spring of members) {
-      const slab = middleNode(supports[spring]!.node);
-      lines.push(`${triangleCount + 1 + spring},${slab},${groundNode(cornerCount, edgeCount, spring)}`);
+    for (const number of members) {
+      const { spring, lowNode } = springs[number]!;
+      lines.push(`${triangleCount + 1 + number},${middleNode(spring.node)},${lowNode}`);
     }
-    lines.push(`*SPRING,ELSET=SPRING${group},NONLINEAR`, ...springTable(supports[members[0]!]!));
+    lines.push(`*SPRING,ELSET=SPRING${group},NONLINEAR`, ...springTable(springs[members[0]!]!.spring));
   }
   // The program iterates only if it has read a nonlinear material; this one is used by no element. SPRING1 and
   // SPRING2 would not do: version 2.20 takes their slope from an unset elongation. SPRINGA is sound.
-  if (supports.length > 0) {
+  if (springs.length > 0) {
     lines.push('*MATERIAL,NAME=UNUSED', '*ELASTIC', '1.0,0.0', '*PLASTIC', '1.0,0.0');
   }
   return lines;
@@ -162,10 +183,11 @@ function springTable({ stiffnessLbfPerIn, gapIn, kind }: NodeSpring): string[] {
   return [row(-open * (reach + knee), -reach), row(0, knee), row(bearing * (reach - knee), reach)];
 }
 
-/** What is held: prescribed heights and slopes, the ground, and three in-plane freedoms at two nodes. */
+/** What is held: prescribed heights and slopes, the ground, the roots of arms, and three in-plane freedoms at two nodes. */
 function holdCards(
   input: PlateInput,
   edges: readonly PlanEdge[],
+  strips: readonly ArmStrip[],
   lowEdge: (edge: number) => number,
 ): string[] {
   const byNode = new Map<number, NodeHold>(input.holds.map((hold) => [hold.node, hold]));
@@ -194,6 +216,7 @@ function holdCards(
   input.supports.forEach((_, spring) => {
     held.push(`${groundNode(input.nodes.length, edges.length, spring)},1,3`);
   });
+  for (const { node, axes } of strips.flatMap(heldNodes)) held.push(`${node},${axes}`);
   const [anchor, far] = anchorNodes(input);
   fix(middleNode(anchor.corner), 1);
   fix(middleNode(anchor.corner), 2);
@@ -223,6 +246,7 @@ function anchorNodes({ nodes }: PlateInput): [{ corner: number }, { corner: numb
 function stepCards(
   input: PlateInput,
   edges: readonly PlanEdge[],
+  strips: readonly ArmStrip[],
   lowEdge: (edge: number) => number,
 ): string[] {
   const lines: string[] = ['*NSET,NSET=MIDDLE'];
@@ -241,7 +265,7 @@ function stepCards(
     });
   }
   lines.push('*STEP,INC=1000', '*STATIC,DIRECT', '1.,1.');
-  if (input.supports.length > 0) {
+  if (input.supports.length + strips.length > 0) {
     lines.push('*CONTROLS,PARAMETERS=FIELD', '1.E-6,1.E-4,0.01,,1.E-6,1.E-6,1.E-6,1.E-8');
   }
   if (input.loads.length > 0) {
@@ -259,6 +283,7 @@ function stepCards(
   lines.push('*NODE PRINT,NSET=MIDDLE', 'U');
   if (heldNodes.length > 0) lines.push('*NODE PRINT,NSET=HELD', 'RF');
   if (input.supports.length > 0) lines.push('*NODE PRINT,NSET=GROUND', 'RF');
+  for (const { name } of strips) lines.push(`*NODE PRINT,NSET=${name}ROOT`, 'RF');
   lines.push('*EL PRINT,ELSET=SLAB', 'S', '*END STEP');
   return lines;
 }

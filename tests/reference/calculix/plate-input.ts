@@ -29,6 +29,18 @@ export type NodeHold = {
   readonly flatAlongY?: boolean;
 };
 
+/**
+ * A bracket's arm under the slab, held at `root` and reaching out along `directionRad` (from the x axis). The slab stands on
+ * it by `contacts`, each over the arm's middle line. The fixing turns `fixingTurnPerLbfIn` radians for each lbf-in; 0 is rigid.
+ */
+export type Cantilever = {
+  readonly root: PlanNode;
+  readonly directionRad: number;
+  readonly flexuralRigidityLbfIn2: number;
+  readonly fixingTurnPerLbfIn: number;
+  readonly contacts: readonly NodeSpring[];
+};
+
 /** A plain slab of one thickness, its loads and what carries it. */
 export type PlateInput = {
   readonly nodes: readonly PlanNode[];
@@ -39,6 +51,7 @@ export type PlateInput = {
   readonly loads: readonly NodeLoad[];
   readonly pressurePsi?: number;
   readonly supports: readonly NodeSpring[];
+  readonly arms?: readonly Cantilever[];
   readonly holds: readonly NodeHold[];
   /**
    * Divides the thickness by this ratio and multiplies the modulus by its cube: bending stiffness stays, shear

@@ -1,4 +1,4 @@
-import { groundNode, heldEdges, middleNode, modelledSection, planEdges, plateDeck } from './deck';
+import { armStrips, groundNode, heldEdges, middleNode, modelledSection, planEdges, plateDeck } from './deck';
 import type { Moments, PlateInput, Triangle } from './plate-input';
 import { iterationCount, type PrintedTable, readTables, tableFor } from './read';
 import { ccxVersion, runCcx } from './run';
@@ -11,6 +11,8 @@ export type PlateResult = {
   readonly downIn: number[];
   /** Force of each support on the slab, up positive; negative is a tie holding down. */
   readonly supportLbf: number[];
+  /** Force of each arm on the slab, up positive. */
+  readonly armLbf: number[];
   /** Force of each hold on the slab, up positive; the force of a held edge is shared between its two ends. */
   readonly holdLbf: number[];
   /** Moments at the integration points, three a triangle in the order of its corners. */
@@ -60,6 +62,9 @@ export function calculixPlate(input: PlateInput): PlateResult {
   return {
     downIn,
     supportLbf,
+    armLbf: armStrips(input, edges.length).map(({ name }) =>
+      tableFor(tables, 'forces', `${name}ROOT`).reduce((sum, row) => sum + row[3]!, 0),
+    ),
     holdLbf: holdForces(input, tables),
     points: pointMoments(input, tableFor(tables, 'stresses', 'SLAB')),
     version,
