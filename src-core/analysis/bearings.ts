@@ -24,7 +24,7 @@ const SEAT_LBF_PER_IN = 200_000;
 /** Sub-top between the panels: the rail's stiffness spread over about a foot. Derived, no source. */
 const SUB_TOP_SHARE_PER_IN = 1 / 12;
 const CIRCLE_CHORD_IN = 0.05;
-const MOST_CONTACTS = 200;
+const MOST_CONTACTS = 150;
 const MOST_ATTEMPTS = 6;
 /** Side of a leg's or post's head below which one point stands for it. */
 const POINT_HEAD_IN = 2.5;

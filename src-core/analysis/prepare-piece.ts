@@ -42,6 +42,8 @@ export interface AnalyseOptions {
 const CHORD_IN = 1 / 32;
 const FINEST_MESH_IN = 1;
 const COARSEST_MESH_IN = 3;
+const MESH_SHARE = 0.9;
+const COARSEST_BY_THICKNESS_IN = 2;
 const MOST_NODES = 4_000;
 /** Contact points along a line, at the closest. */
 const CONTACT_STEP_IN = 4;
@@ -89,7 +91,7 @@ export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): P
   if (!plan.ok) return cannot('shape', plan.problems[0]?.sentence ?? 'The outline cannot be used.');
   const region: Region = { outer: plan.outer, holes: plan.holes };
 
-  const meshSizeIn = options.meshSizeIn ?? meshSizeFor(region);
+  const meshSizeIn = options.meshSizeIn ?? meshSizeFor(region, piece.thicknessIn);
   const bearingPlans = planBearings(piece, region, options.day, Math.max(CONTACT_STEP_IN, 2 * meshSizeIn));
   if (bearingPlans.length === 0) {
     return cannot(
@@ -180,10 +182,14 @@ function cannot(
   return { ok: false, cannot: { reason, sentence } };
 }
 
-/** Mesh size that keeps a piece near or below the most nodes. A hexagonal lattice has 1 / (0.866 s^2) nodes an in2. */
-export function meshSizeFor(region: Region): number {
-  const areaIn2 = polygonAreaIn2(region.outer);
-  return Math.min(COARSEST_MESH_IN, Math.max(FINEST_MESH_IN, Math.sqrt(areaIn2 / (0.866 * MOST_NODES))));
+/**
+ * Mesh size of a piece: nine tenths of its thickness, because below one thickness plate theory means little, but no finer than 1 in
+ * and never so fine that it has more than MOST_NODES nodes. A hexagonal lattice has 1 / (0.866 s^2) nodes an in2.
+ */
+export function meshSizeFor(region: Region, thicknessIn: number): number {
+  const fromNodes = Math.sqrt(polygonAreaIn2(region.outer) / (0.866 * MOST_NODES));
+  const fromThickness = Math.min(MESH_SHARE * thicknessIn, COARSEST_BY_THICKNESS_IN);
+  return Math.min(COARSEST_MESH_IN, Math.max(FINEST_MESH_IN, fromThickness, fromNodes));
 }
 
 function rovingSpacingIn(areaIn2: number): number {

@@ -8,8 +8,9 @@ export interface ChartProgress {
   /** Entries that are done, and all of this call. */
   readonly done: number;
   readonly total: number;
-  /** "1.5 in thick, with steel: trying an overhang of 9.25 in". */
-  readonly words: string;
+  /** The entry under way, and the overhang that is tried for it. */
+  readonly asked: ChartCase;
+  readonly overhangIn: number;
 }
 
 export interface ChartHooks {
@@ -49,12 +50,7 @@ export function* overhangChart(
     const entries: ChartEntry[] = [];
     for (const asked of casesOf(request)) {
       const entry = chartEntry(basis, asked, {
-        onRun: (overhangIn) =>
-          hooks.onProgress?.({
-            done,
-            total,
-            words: `${wordsOf(asked)}: trying an overhang of ${overhangIn} in`,
-          }),
+        onRun: (overhangIn) => hooks.onProgress?.({ done, total, asked, overhangIn }),
         ...(hooks.isCancelled === undefined ? {} : { isCancelled: hooks.isCancelled }),
       });
       if (entry === null) return;
@@ -63,10 +59,4 @@ export function* overhangChart(
     }
     yield { ...request, entries };
   }
-}
-
-function wordsOf({ thicknessIn, withSteel, spacingIn }: ChartCase): string {
-  const steel = withSteel ? ', with steel' : '';
-  const brackets = spacingIn === null ? '' : `, brackets at ${spacingIn} in`;
-  return `${thicknessIn} in thick${steel}${brackets}`;
 }

@@ -9,6 +9,6 @@ export type { ChartHooks, ChartProgress } from './chart';
 export { overhangChart, spacingRows, thicknessRows } from './chart';
 export type { ChartProblem } from './problems';
 export { chartProblems } from './problems';
-export type { ChartEntry, ChartRow, ChartRowRequest } from './row';
+export type { ChartCase, ChartEntry, ChartRow, ChartRowRequest } from './row';
 export { chartRow as chartRowSchema } from './row';
 export { ruleOfThumbIn } from './rule-of-thumb';

@@ -1,4 +1,4 @@
-/** Made by `npm run kernel` from kernel-text.ts; do not edit. 3921 bytes of WebAssembly. */
+/** Made by `npm run kernel` from src-main/setup/kernel-text.ts; do not edit. 3921 bytes of WebAssembly. */
 export const KERNEL_HEX =
   '0061736d01000000011f0360087f7f7f7f7f7f7f7f0060077f7f7f7f7f7f7f0060067f7f7f7f7f7f0002100104726f6f6d06' +
   '6d656d6f727902000103040300010207200307666f72776172640000086261636b776172640001076d6f6d656e747300020a' +

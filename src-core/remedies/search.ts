@@ -98,7 +98,7 @@ function startOf(
   options: SearchOptions,
   tryOn: Search['tryOn'],
 ): { readonly trial: Trial; readonly meshSizeIn: number | null } | null {
-  const finalIn = options.finalMeshSizeIn ?? meshSizeFor(regionOf(piece));
+  const finalIn = options.finalMeshSizeIn ?? meshSizeFor(regionOf(piece), piece.thicknessIn);
   const coarser = options.trialMeshSizeIn === undefined ? TRIAL_MESHES_IN : [options.trialMeshSizeIn];
   const meshes = coarser.filter((meshSizeIn) => meshSizeIn > finalIn);
   let start: { trial: Trial; meshSizeIn: number | null } | null = null;

@@ -8,7 +8,7 @@ import { EXIT, refuse } from '../io';
 import { OVERHANG_OPTIONS, readOverhangWanted } from '../overhang-options';
 import { startProgress } from '../progress';
 import { overhangJson } from '../report/overhang-json';
-import { overhangFoot, overhangHead, overhangRow } from '../report/overhang-report';
+import { overhangFoot, overhangHead, overhangRow, progressWords } from '../report/overhang-report';
 
 const TAKES = OVERHANG_OPTIONS;
 const HELP = `npm run -s cli -- overhang [--thickness T] [--root R] [--load L] [--strength S] [--steel S] ...
@@ -49,7 +49,7 @@ async function runOverhang(args: readonly string[], io: CliIo): Promise<number> 
   let fromCache = 0;
   let trouble: string | null = null;
   for (const found of keptChart(basis, requests, cacheOf(io, engine), {
-    onProgress: progress.take,
+    onProgress: (at) => progress.take({ done: at.done, total: at.total, words: progressWords(at, system) }),
     fresh: isFresh,
   })) {
     progress.end();

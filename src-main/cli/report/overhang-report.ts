@@ -1,7 +1,7 @@
 /** The overhang chart as two tables, written a row at a time. */
 import Table from 'cli-table3';
 import { STOCK_ARMS } from '../../../src-core/bracket';
-import type { ChartBasis, ChartEntry, ChartRow } from '../../../src-core/overhang-chart';
+import type { ChartBasis, ChartEntry, ChartProgress, ChartRow } from '../../../src-core/overhang-chart';
 import { CHART_SPACINGS_IN, ruleOfThumbIn } from '../../../src-core/overhang-chart';
 import type { UnitSystem } from '../../../src-core/units';
 import { printForce, printLength, printSpreadLoad, printStress } from '../../../src-core/units';
@@ -12,7 +12,7 @@ import { section, textOf } from './result-lines';
 import { wrap } from './wrap';
 
 /** Widths of the columns with their padding; each fills a page of 100 at the most. */
-const THICKNESS_COLUMNS = [11, 16, 17, 14, 14, 14, 14];
+const THICKNESS_COLUMNS = [11, 13, 20, 14, 14, 14, 14];
 const SPACING_COLUMNS = [18, 22, 22];
 const UNTESTED = 'untested concrete, 3000 psi (common practice, no source)';
 const MM_PER_IN = 25.4;
@@ -25,7 +25,7 @@ const STOPS: { readonly [checkId: string]: string } = {
   'bending-plain': 'cracks',
   'bending-reinforced': 'steel gives',
   'bearing-stress': 'bearing',
-  bracket: 'bracket gives',
+  bracket: 'bracket',
   'crack-width': 'wide cracks',
   deflection: 'edge drops',
   'one-way-shear': 'shear',
@@ -85,6 +85,14 @@ export function overhangFoot(
       `Computed in ${facts.seconds.toFixed(1)} s, ${facts.fromCache} of ${rows.length} rows kept from before. Everything as JSON: --json.`,
     ),
   ]);
+}
+
+/** "1-1/2 in thick with steel, an overhang of 9-1/4 in". */
+export function progressWords({ asked, overhangIn }: ChartProgress, system: UnitSystem): string {
+  const length = (valueIn: number) => printLength(valueIn, { system });
+  const steel = asked.withSteel ? ' with steel' : '';
+  const brackets = asked.spacingIn === null ? '' : ` with brackets at ${length(asked.spacingIn)}`;
+  return `${length(asked.thicknessIn)} thick${steel}${brackets}, an overhang of ${length(overhangIn)}`;
 }
 
 function basisWords(basis: ChartBasis, system: UnitSystem): string {

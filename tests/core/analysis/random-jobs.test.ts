@@ -6,4 +6,4 @@ test('300 random jobs at a coarse mesh are checked without an exception or a num
   expect(report.analysed).toBeGreaterThan(200);
   expect(report.worstImbalance).toBeLessThan(1e-6);
   expect(Object.keys(report.levels)).toEqual(expect.arrayContaining(['holds', 'change', 'engineer']));
-});
+}, 600_000);

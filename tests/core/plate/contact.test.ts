@@ -3,7 +3,10 @@ import type { ContactLinks } from '../../../src-core/plate';
 import { prepareContact, resultantOf, solveContact } from '../../../src-core/plate';
 
 /** Links under a rigid plate: no flexibility of its own, so that statics and springs decide. */
-function links(points: readonly (readonly [number, number])[], more: Partial<ContactLinks> = {}): ContactLinks {
+function links(
+  points: readonly (readonly [number, number])[],
+  more: Partial<ContactLinks> = {},
+): ContactLinks {
   const n = points.length;
   return {
     xIn: Float64Array.from(points, ([x]) => x),

@@ -14,7 +14,7 @@ import {
   momentOperator,
 } from '../../../src-core/plate';
 import { KERNEL_HEX } from '../../../src-core/plate/kernel-bytes';
-import { KERNEL_TEXT } from '../../../src-core/plate/kernel-text';
+import { KERNEL_TEXT } from '../../../src-main/setup/kernel-text';
 import { rectangle } from '../../support/pieces';
 import { seededRandom } from '../../support/seeded-random';
 

@@ -27,9 +27,17 @@ describe('what can be asked without a job', () => {
 
 describe('words that cannot be used end with code 2, a line each and nothing on stdout', () => {
   test.each<[string, readonly string[], readonly string[]]>([
-    ['no command', [], ['Say what to do. Commands: check. For help: --help']],
-    ['an unknown command', ['chek'], ['There is no command chek. Commands: check. For help: --help']],
-    ['an unknown option first', ['--jsn'], ['There is no option --jsn. Commands: check. For help: --help']],
+    ['no command', [], ['Say what to do. Commands: check, apply, overhang. For help: --help']],
+    [
+      'an unknown command',
+      ['chek'],
+      ['There is no command chek. Commands: check, apply, overhang. For help: --help'],
+    ],
+    [
+      'an unknown option first',
+      ['--jsn'],
+      ['There is no option --jsn. Commands: check, apply, overhang. For help: --help'],
+    ],
     ['no job', ['check'], ['Say which job file to check.']],
     ['an empty path', ['check', ''], ['Say which job file to check.']],
     ['two jobs', ['check', CAP, 'b.json'], ['One job file at a time; these are too many: b.json']],

@@ -288,7 +288,7 @@ function stepCards(
   return lines;
 }
 
-/** A number the program reads as real: it tells reals from integers by the point. */
+/** A number the program reads as real: it tells reals from integers by the point, and reads no more than 20 characters. */
 function decimal(value: number): string {
-  return value.toExponential(14).replace('e', 'E');
+  return value.toExponential(12).replace('e', 'E');
 }
