@@ -127,10 +127,14 @@ function changeLines(pieces: readonly PieceResult[], { system }: ReportStyle): s
     .filter(({ changes }) => changes.length > 1)
     .flatMap(({ name, changes }) => [
       ...wrap(`${name}:`),
-      ...changes.flatMap(({ title, worstRatio, cost }) => {
+      ...changes.flatMap(({ id, title, worstRatio, cost }) => {
         const weight = printMass(Math.abs(cost.weightLb), { system, digits: 3 });
         const heavier = cost.weightLb < 0 ? `${weight} lighter` : `${weight} heavier`;
-        return wrap(`${title} (then ${printRatio(worstRatio)} of the limit; ${heavier})`, '  - ', '    ');
+        return wrap(
+          `${id}: ${title} (then ${printRatio(worstRatio)} of the limit; ${heavier})`,
+          '  - ',
+          '    ',
+        );
       }),
     ]);
 }

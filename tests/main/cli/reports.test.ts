@@ -54,7 +54,7 @@ describe('the report of a job', () => {
 
   test('lists every change that was found to pass, with its weight', () => {
     expect(jobReport(sampleResult(), PLAIN)).toContain(
-      '  - Add 3 brackets (then 0.71 of the limit; 6 lb heavier)',
+      '  - ledge-corbel: Add 3 brackets (then 0.71 of the limit; 6 lb heavier)',
     );
   });
 

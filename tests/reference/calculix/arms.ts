@@ -1,8 +1,9 @@
 import type { Cantilever, NodeSpring, PlanNode } from './plate-input';
 
 /**
- * Arms under a slab as strips of C3D20R bricks (C3D20 would be too stiff: 3 % with three to a span), two across the width and one through the depth, so that the middle line of
- * the arm has nodes for the springs from the slab. An arm lies one spring length below it:
+ * Arms under a slab as strips of C3D20R bricks, two across the width and one through the depth, so that the middle line of
+ * the arm has nodes for the springs from the slab (C3D20, integrated in full, would be 6 % too stiff). An arm lies one spring
+ * length below it:
  *
  *      back     root   contact      contact        stations along the arm, two to a brick;
  *        o-------o-------o------------o            (i, j, k) counts half bricks along, across and up,
