@@ -35,12 +35,12 @@ export interface BearingPlan {
 const TIE_END_IN = 3;
 
 /** Rows across a strip of bearing, such as a wall, as a share of the step along it. */
-const STRIP_ROW_SHARE = 1 / 2;
+const STRIP_ROW_SHARE = 2 / 3;
 /**
  * Points of an area, as a share of the step along a line. On a stiff bed the pressure gathers within about (4 D / k)^(1/4) of its
  * edge, some 2-1/2 in under a 1-1/2 in slab (beam on elastic foundation); points half as far apart follow it.
  */
-const AREA_STEP_SHARE = 5 / 16;
+const AREA_STEP_SHARE = 5 / 12;
 
 /** A point this near to the edge of its bearing is on it: clipping rounds a turned bearing's corners to a millionth of an inch. */
 const ON_EDGE_IN = 1e-4;

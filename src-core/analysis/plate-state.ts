@@ -139,6 +139,26 @@ export function addForces(
   }
 }
 
+/** Adds the same vertical forces to the first lanes of the banks, each lane with its own factor. */
+export function addSharedForces(
+  { factor: { held }, rowAt, room: { banks } }: Pick<PlateState, 'factor' | 'rowAt' | 'room'>,
+  node: Int32Array,
+  lbf: Float64Array,
+  factors: readonly number[],
+): void {
+  for (let first = 0; first < factors.length; first += LANES_PER_BANK) {
+    const base = first * held.length;
+    const lanes = Math.min(LANES_PER_BANK, factors.length - first);
+    for (let i = 0; i < node.length; i++) {
+      const at = rowAt[node[i]!]!;
+      if (held[at / LANES_PER_BANK] === 1) continue;
+      for (let lane = 0; lane < lanes; lane++) {
+        banks[base + at + lane] = banks[base + at + lane]! + factors[first + lane]! * lbf[i]!;
+      }
+    }
+  }
+}
+
 function linksOf(contacts: readonly Contact[], bound: Bound): ContactLinks {
   return {
     xIn: Float64Array.from(contacts, (c) => c.at.xIn),

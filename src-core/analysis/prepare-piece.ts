@@ -46,7 +46,7 @@ const MESH_SHARE = 0.9;
 const COARSEST_BY_THICKNESS_IN = 2;
 const MOST_NODES = 4_000;
 /** Contact points along a line, at the closest. */
-const CONTACT_STEP_IN = 4;
+const CONTACT_STEP_IN = 3;
 /** About how many places of the roving patch are tried. */
 const ROVING_PLACES = 125;
 /** A piece meshed, loaded and factored, before any load case is solved. */

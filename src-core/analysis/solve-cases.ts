@@ -2,7 +2,7 @@
 import type { ContactSolution, ContactSystem, MomentField } from '../plate';
 import { bankOf, LANES_PER_BANK, LANES_PER_STRIPE, resultantOf, solveContact } from '../plate';
 import type { NodalLoad, PlateState } from './plate-state';
-import { addForces } from './plate-state';
+import { addForces, addSharedForces } from './plate-state';
 import type { Bound } from './types';
 
 /** The loads of a piece on its nodes: what is always there, and each live load. */
@@ -86,7 +86,6 @@ export function solveCases(
     const asIfHeld = contact.turnsOver;
     if (asIfHeld) contact = solveContact(system, freeIn, resultant, { held: true });
     else start ??= contact.bears;
-    addForces(state, lane, loads.dead.node, loads.dead.lbf, combination.deadFactor);
     const live = loads.live[combination.liveIndex];
     if (live !== undefined) addForces(state, lane, live.node, live.lbf, combination.liveFactor);
     addForces(state, lane, nodesOfContacts, contact.reactionLbf, -1);
@@ -96,6 +95,8 @@ export function solveCases(
   for (let from = 0; from < combinations.length; from += LANES_PER_STRIPE) {
     const stripe = combinations.slice(from, from + LANES_PER_STRIPE);
     banks.fill(0);
+    const deadFactors = stripe.map(({ deadFactor }) => deadFactor);
+    addSharedForces(state, loads.dead.node, loads.dead.lbf, deadFactors);
     const settled = stripe.map(settle);
     room.forward(stripe.length, 0);
     room.backward(stripe.length);

@@ -49,7 +49,7 @@ export function* overhangChart(
   for (const request of requests) {
     const entries: ChartEntry[] = [];
     for (const asked of casesOf(request)) {
-      const entry = chartEntry(basis, asked, {
+      const entry = chartEntry(basis, asked, asked.withSteel ? (entries[0] ?? null) : null, {
         onRun: (overhangIn) => hooks.onProgress?.({ done, total, asked, overhangIn }),
         ...(hooks.isCancelled === undefined ? {} : { isCancelled: hooks.isCancelled }),
       });

@@ -38,9 +38,15 @@ export interface EntryHooks {
 }
 
 /**
- * Longest overhang (in) that passes every check of the load check, or why there is none. null where cancelled.
+ * Longest overhang (in) that passes every check of the load check, or why there is none. `plain` is the entry of the same case
+ * without steel, where there is one: what holds without steel is tried with it too. null where cancelled.
  */
-export function chartEntry(basis: ChartBasis, asked: ChartCase, hooks: EntryHooks): ChartEntry | null {
+export function chartEntry(
+  basis: ChartBasis,
+  asked: ChartCase,
+  plain: ChartEntry | null,
+  hooks: EntryHooks,
+): ChartEntry | null {
   const steel = asked.withSteel
     ? chartSteel(basis.steel, asked.thicknessIn, basis.limits.coverUnderTopIn)
     : null;
@@ -57,13 +63,28 @@ export function chartEntry(basis: ChartBasis, asked: ChartCase, hooks: EntryHook
     if (trouble !== null) return noneOf(asked, 'engineer', null, trouble);
   }
   const layers = steel?.layers ?? [];
-  const found = findLongest(range, (step, mesh) => {
+  const tryOn = (step: number, mesh: 'coarse' | 'fine') => {
     if (hooks.isCancelled?.() === true) return null;
     hooks.onRun?.(step / STEPS_PER_IN);
     const meshSizeIn = mesh === 'coarse' ? basis.coarseMeshIn : basis.fineMeshIn;
     return tryLedge(basis, asked, layers, step / STEPS_PER_IN, meshSizeIn);
-  });
-  return found === null ? null : entryOf(asked, range.most, found);
+  };
+  const found = findLongest(range, tryOn);
+  if (found === null) return null;
+  const plainStep = (plain?.overhangIn ?? 0) * STEPS_PER_IN;
+  if (plainStep <= (found.holds?.step ?? 0)) return entryOf(asked, range.most, found);
+  const trial = tryOn(plainStep, 'fine');
+  if (trial === null) return null;
+  return entryOf(asked, range.most, withTrial(found, plainStep, trial));
+}
+
+/** The search with one more trial, longer than any that holds. */
+function withTrial(found: Found<LedgeTrial>, step: number, trial: LedgeTrial): Found<LedgeTrial> {
+  const { holds, fails } = found;
+  if (trial.ratio > 1) {
+    return { holds, fails: fails !== null && fails.step < step ? fails : { step, trial } };
+  }
+  return { holds: { step, trial }, fails: fails !== null && fails.step > step ? fails : null };
 }
 
 function rangeOf({ limits }: ChartBasis, { thicknessIn, spacingIn }: ChartCase): Range {

@@ -9,7 +9,7 @@ import { applyAveragingWeights, averagingWeights } from '../../../src-core/plate
 
 const IN2_PER_FT2 = 144;
 const IN3_PER_FT3 = 1728;
-const STRENGTH_PSI = 4000;
+const STRENGTH_PSI = 3000;
 const DENSITY_PCF = 145;
 /** (2/3)(7.5 sqrt(f'c)) h^2 / 6. ACI 318-19 19.2.3.1, Table 24.2.3.5. */
 const crackingLimit = (h: number) => ((2 / 3) * 7.5 * Math.sqrt(STRENGTH_PSI) * h ** 2) / 6;
@@ -39,13 +39,13 @@ const H = 4;
 const SELF_PSI = (DENSITY_PCF / IN3_PER_FT3) * H;
 
 function longestIn(basis: ChartBasis): number {
-  const entry = chartEntry(basis, { thicknessIn: H, withSteel: false, spacingIn: null }, {});
+  const entry = chartEntry(basis, { thicknessIn: H, withSteel: false, spacingIn: null }, null, {});
   expect([entry?.kind, entry?.governs?.checkId]).toEqual(['longest', 'bending-plain']);
   return entry!.overhangIn!;
 }
 
 describe('in the limit of a load that is alike all along, the chart is the strip of statics', () => {
-  test.each([1100, 1250, 1400])(
+  test.each([900, 1000, 1150])(
     'spread all over with %i psf: q a^2 / 2 is the cracking limit, to two hundredths',
     (spreadPsf) => {
       const q = SELF_PSI + spreadPsf / IN2_PER_FT2;
@@ -54,13 +54,15 @@ describe('in the limit of a load that is alike all along, the chart is the strip
     },
   );
 
-  test.each([54, 60, 70])(
-    'along the free edge with F = %i lbf an inch: F (a - 1/4) + q a^2 / 2 is the cracking limit, to two hundredths',
-    (perIn) => {
-      const edgeIn = 0.5;
+  test('line loads along the free edge: F (a - 1/4) + q a^2 / 2 is the cracking limit, over six loads within 2 %', () => {
+    // The highest of many averaged moments scatters by 2 % with the mesh, the search rests within 1 % of its limit, and here
+    // the overhang follows the moment one to one: so each load is held to 4 %, and all together to 2 %.
+    const edgeIn = 0.5;
+    const off = [45, 47, 49, 51, 54, 57].map((perIn) => {
+      const forceLbf = perIn * EVEN.lengthIn;
       const roving = {
         setting: 'own' as const,
-        forceLbf: perIn * EVEN.lengthIn,
+        forceLbf,
         widthIn: EVEN.lengthIn,
         depthIn: edgeIn,
         source: '',
@@ -68,9 +70,11 @@ describe('in the limit of a load that is alike all along, the chart is the strip
       // F (a - e) + q a^2 / 2 = M, solved for a
       const M = crackingLimit(H) + (perIn * edgeIn) / 2;
       const exact = (-perIn + Math.sqrt(perIn ** 2 + 2 * SELF_PSI * M)) / SELF_PSI;
-      expect(percentOff(longestIn({ ...EVEN, roving, spreadPsf: 0 }), exact)).toBeLessThan(2);
-    },
-  );
+      return longestIn({ ...EVEN, roving, spreadPsf: 0 }) / exact - 1;
+    });
+    for (const share of off) expect(Math.abs(share)).toBeLessThan(0.04);
+    expect(Math.abs(off.reduce((sum, share) => sum + share, 0) / off.length)).toBeLessThan(0.02);
+  });
 });
 
 describe('in the limit of a point load, the ledge of the chart is the wide cantilever', () => {
