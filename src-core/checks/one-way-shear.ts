@@ -66,7 +66,7 @@ interface Found {
 
 function judge({ analysis }: CheckContext, state: BoundState, shear: GoverningShear): Found {
   const factored = factoredShear({ D: shear.deadLbfPerIn, S: shear.shearLbfPerIn });
-  const capacity = capacityAt(analysis, shear);
+  const capacity = capacityAt(analysis, shear, factored.value);
   const ratio = oneWayShearRatio({ Vu: factored.value, phiVn: capacity.strength.value });
   return { state, shear, factored, capacity, ratio };
 }
@@ -107,10 +107,15 @@ function checkOf(context: CheckContext, worst: Found, found: readonly Found[]): 
 }
 
 /**
- * Whole concrete counts as plain, with or without steel in it, and by its steel if that is more; once cracked it counts by its
+ * Whole concrete counts as plain, with or without steel in it, and by its steel if that is more (it stands because of its steel only
+ * where plain would not do); once cracked it counts by its
  * steel, in the weaker direction that has any. Cracked without steel there it can only count as plain: bending says so.
  */
-function capacityAt({ concrete, piece, ...rest }: PieceAnalysis, { at }: GoverningShear): Capacity {
+function capacityAt(
+  { concrete, piece, ...rest }: PieceAnalysis,
+  { at }: GoverningShear,
+  factoredLbfPerIn: number,
+): Capacity {
   const section = shearSection({ concrete, piece, ...rest }, at);
   const plain = plainOneWayShear({
     phi: PHI_PLAIN_RATIO,
@@ -121,10 +126,11 @@ function capacityAt({ concrete, piece, ...rest }: PieceAnalysis, { at }: Governi
   const asPlain: Capacity = { strength: plain, steps: [plain], bySteel: false };
   const ways = section.steel.map((steel) => capacityOf(steel, concrete.lambda, concrete.strengthPsi));
   const [first] = ways;
+  const standsPlain = !section.isCracked && plain.value >= factoredLbfPerIn;
   if (first === undefined) return asPlain;
   const weaker = ways.reduce((a, b) => (b.strength.value < a.strength.value ? b : a), first);
   if (section.isCracked) return weaker;
-  return weaker.strength.value > plain.value ? weaker : asPlain;
+  return weaker.strength.value > plain.value ? { ...weaker, bySteel: !standsPlain } : asPlain;
 }
 
 function capacityOf(steel: ShearSteel, lambda: number, fc: number): Capacity {

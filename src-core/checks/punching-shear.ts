@@ -183,12 +183,14 @@ function worstPush(state: BoundState, bearing: number): { D: number; S: number; 
 function judge(analysis: PieceAnalysis, spot: Spot, effect: { D: number; S: number }): Punch {
   const load = factoredPatchLoad({ D: effect.D, S: effect.S });
   const bySteel = steelOffers(analysis, spot);
-  // a cracked section that has steel counts by its steel; whole concrete counts as plain, or by its steel if that is more
-  const offers =
-    spot.section.isCracked && bySteel.length > 0 ? bySteel : [plainOffer(analysis, spot), ...bySteel];
+  // a cracked section that has steel counts by its steel; whole concrete counts as plain, or by its steel if that is more, but it
+  // only stands because of its steel where plain concrete alone would not
+  const plain = plainOffer(analysis, spot);
+  const standsPlain = !spot.section.isCracked && plain.strength.value >= load.value;
+  const offers = spot.section.isCracked && bySteel.length > 0 ? bySteel : [plain, ...bySteel];
   const offer = offers.reduce((a, b) => (b.strength.value > a.strength.value ? b : a));
   const ratio = punchingRatio({ Vu: load.value, phiVn: offer.strength.value });
-  return { patch: spot.patch, load, ...offer, ratio };
+  return { patch: spot.patch, load, ...offer, bySteel: offer.bySteel && !standsPlain, ratio };
 }
 
 type Offer = Pick<Punch, 'perimeter' | 'steps' | 'strength' | 'bySteel'>;

@@ -9,6 +9,7 @@ import { shapeOf } from './marks';
 import { NOTICE } from './notice';
 import type { OverhangFacts } from './overhang-json';
 import { section, textOf } from './result-lines';
+import { BORDERS } from './table-borders';
 import { wrap } from './wrap';
 
 /** Widths of the columns with their padding; each fills a page of 100 at the most. */
@@ -208,21 +209,3 @@ function tableRow(cells: readonly string[], colWidths: number[]): string[] {
     .split('\n')
     .map((line) => line.trimEnd());
 }
-
-const BORDERS = [
-  'top',
-  'top-mid',
-  'top-left',
-  'top-right',
-  'bottom',
-  'bottom-mid',
-  'bottom-left',
-  'bottom-right',
-  'left',
-  'left-mid',
-  'mid',
-  'mid-mid',
-  'right',
-  'right-mid',
-  'middle',
-] as const;

@@ -17,6 +17,7 @@ import {
   textOf,
   verdictMark,
 } from './result-lines';
+import { BORDERS } from './table-borders';
 import { wrap } from './wrap';
 
 const IN2_PER_FT2 = 144;
@@ -133,24 +134,6 @@ function reactionLines(reactions: readonly SupportReaction[], { system }: Report
     .split('\n')
     .map((line) => line.trimEnd());
 }
-
-const BORDERS = [
-  'top',
-  'top-mid',
-  'top-left',
-  'top-right',
-  'bottom',
-  'bottom-mid',
-  'bottom-left',
-  'bottom-right',
-  'left',
-  'left-mid',
-  'mid',
-  'mid-mid',
-  'right',
-  'right-mid',
-  'middle',
-] as const;
 
 function meshLines({ mesh }: PieceResult, { system }: ReportStyle): string[] {
   if (mesh === null) return [];

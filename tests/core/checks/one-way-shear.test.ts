@@ -43,7 +43,7 @@ describe('shear across the slab', () => {
       says: 'basis 4.8',
       job: plank({ spanIn: 96, thicknessIn: 3, strengthPsi: 4000, spreadPsf: 100, steel: [bars(2.0625, 6)] }),
       meshSizeIn: MESH_IN,
-      level: 'steel',
+      level: 'holds',
       ratio: { from: 0.25, to: 0.4 },
     });
     expect(Math.abs(check!.capacity.value / (1946 / 12) - 1)).toBeLessThan(0.002);

@@ -112,7 +112,8 @@ describe('punching through', () => {
       })),
     });
     const [check] = checksOf(job);
-    expect(check?.level).toBe('steel');
+    // plain concrete alone would do for this load, so the slab does not stand because of its steel
+    expect(check?.level).toBe('holds');
     expect(Math.abs(check!.capacity.value / 9490 - 1)).toBeLessThan(0.002);
   });
 
