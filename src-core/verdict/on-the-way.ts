@@ -6,9 +6,9 @@ import type { OnTheWay } from './results';
 
 /** No soffit support is taken away before this age. Common practice beside ACI 347. */
 export const EARLIEST_STRIP_DAYS = 7;
-/** Mesh of the days on the way; a day that comes within a tenth of a limit is looked at again on the piece's own mesh. */
-const WAY_MESH_IN = 2.5;
-const NEAR_A_LIMIT = 0.1;
+/** Mesh of the days on the way; a day that comes near a limit is looked at again on the piece's own mesh. */
+const WAY_MESH_IN = 3;
+const NEAR_A_LIMIT = 0.08;
 
 /** Days that matter: the earliest strip and each change of supports after the pour. */
 export function daysOnTheWay(piece: Piece): number[] {
