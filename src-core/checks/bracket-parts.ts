@@ -6,7 +6,8 @@ import type { Formula, Line } from '../workings';
 import { formula, readingLine } from '../workings';
 import type { ArmLoad } from './arm-loads';
 import type { CheckContext } from './check';
-import { deflectionRatio, tipDeflectionLimit } from './deflection';
+import { deflectionRatio } from './deflection';
+import { tipDeflectionLimit } from './deflection-limits';
 
 /**
  * Sinking of an arm's tip, in. S: under the engine's reactions at once; D: of it under the lasting ones, in; Kcr: how much further a

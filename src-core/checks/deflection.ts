@@ -12,8 +12,6 @@ import { placeOfDeflection } from './deflection-place';
 import { placeWords } from './place-words';
 import { standingState } from './steel-demands';
 
-export { tipDeflectionLimit } from './deflection-limits';
-
 type Symbols<Name extends string> = Readonly<Record<Name, number>>;
 
 /**

@@ -1,9 +1,6 @@
 /** Modulus of elasticity of nonprestressed bars and wires, psi. ACI 318-19 20.2.2.2. */
 export const STEEL_MODULUS_PSI = 29_000_000;
 
-/** Modification factor for normalweight concrete (a ratio). ACI 318-19 Table 19.2.4.1. */
-export const LAMBDA_NORMALWEIGHT_RATIO = 1;
-
 /** Strength reduction for plain concrete in bending, shear and bearing (a ratio). ACI 318-19 Table 21.2.1. */
 export const PHI_PLAIN_RATIO = 0.6;
 

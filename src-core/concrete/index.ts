@@ -27,7 +27,6 @@ export {
   tightBarLength,
 } from './development';
 export {
-  LAMBDA_NORMALWEIGHT_RATIO,
   MINIMUM_STRENGTH_PSI,
   PHI_BEARING_RATIO,
   PHI_PLAIN_RATIO,

@@ -20,7 +20,7 @@ const names = readdirSync(FOLDER).filter((name) => name.endsWith('.json'));
 
 describe('every example job', () => {
   test.each(names)(
-    '%s: a mesh a quarter finer changes no verdict but where a ratio is within a thirtieth of 1',
+    '%s: a mesh a fifth finer changes no verdict but where a ratio is within a thirtieth of 1',
     (name) => {
       const job = read(name);
       for (const piece of job.pieces) {
