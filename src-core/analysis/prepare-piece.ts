@@ -37,6 +37,8 @@ export interface AnalyseOptions {
   readonly day: number | null;
   /** Mesh size; null takes the piece's own (about 4,000 nodes at most, 1 in at the finest). */
   readonly meshSizeIn: number | null;
+  /** About how many places of the roving patch are tried; left out, as many as a verdict needs. */
+  readonly rovingPlaces?: number;
 }
 /** Chords of arcs in the analysed outline leave the arc by this much at the most. */
 const CHORD_IN = 1 / 32;
@@ -122,7 +124,7 @@ export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): P
         piece,
         region,
         shape.axisRad,
-        rovingSpacingIn(weight.areaIn2),
+        rovingSpacingIn(weight.areaIn2, options.rovingPlaces ?? ROVING_PLACES),
         besides(shape),
         printersOf(job),
       );
@@ -192,8 +194,8 @@ export function meshSizeFor(region: Region, thicknessIn: number): number {
   return Math.min(COARSEST_MESH_IN, Math.max(FINEST_MESH_IN, fromThickness, fromNodes));
 }
 
-function rovingSpacingIn(areaIn2: number): number {
-  return Math.max(3, Math.sqrt((2 * areaIn2) / ROVING_PLACES));
+function rovingSpacingIn(areaIn2: number, places: number): number {
+  return Math.max(3, Math.sqrt((2 * areaIn2) / places));
 }
 
 function numberContacts(

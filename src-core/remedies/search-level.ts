@@ -4,7 +4,7 @@ import type { Check, Limits } from '../checks';
 import type { Job, Piece } from '../job';
 import { pieceRegion, readJob } from '../job';
 import type { Region } from '../outline';
-import type { ChangeKind, ChangeSearch } from './change';
+import type { Change, ChangeKind, ChangeSearch } from './change';
 import type { Climb } from './climb';
 import { climbLadder } from './climb';
 import { KINDS, kindsFor, kindsWorthTrying, ladderOf } from './kinds';
@@ -34,6 +34,7 @@ export interface Search {
   /** null where the steps make no valid job, or the search is over. */
   readonly tryOn: (steps: readonly Step[], meshSizeIn: number | null) => Trial | null;
   readonly isOver: () => boolean;
+  readonly onChange: (change: Change) => void;
 }
 
 export interface LevelResult {
@@ -106,8 +107,10 @@ export function searchLevel(
     if (doubtful === undefined) break;
     const offer = confirm(search, doubtful);
     found = found.filter((one) => one !== doubtful);
-    if (offer !== null) found.push({ ...doubtful, offer, isConfirmed: true });
-    else miss(doubtful.way, doubtful.climb, noConfirmation(doubtful.way.kinds));
+    if (offer !== null) {
+      found.push({ ...doubtful, offer, isConfirmed: true });
+      search.onChange(offer.change);
+    } else miss(doubtful.way, doubtful.climb, noConfirmation(doubtful.way.kinds));
   }
   const offers = found.filter(({ isConfirmed }) => isConfirmed).map(({ offer }) => offer);
   next.sort((a, b) => a.failing.length - b.failing.length || kindOrder(a) - kindOrder(b));

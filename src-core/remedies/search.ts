@@ -3,7 +3,7 @@ import { meshSizeFor } from '../analysis';
 import type { Check, Limits } from '../checks';
 import type { Job, Piece } from '../job';
 import { crossCheck } from '../job';
-import type { ChangeSearch } from './change';
+import type { Change, ChangeSearch } from './change';
 import type { Offer } from './offer';
 import { smallestFirst } from './offer';
 import type { Node, Search } from './search-level';
@@ -22,6 +22,8 @@ export interface SearchOptions {
   /** How many offers are wanted: 1 for the verdict's words; all where left out. */
   readonly most?: number;
   readonly limits: Limits;
+  /** Called with each change as soon as the mesh of the verdict has confirmed it. */
+  readonly onChange?: (change: Change) => void;
   readonly onProgress?: (evaluations: number, words: string) => void;
   readonly isCancelled?: () => boolean;
 }
@@ -70,6 +72,7 @@ export function searchChanges(job: Job, pieceId: string, options: SearchOptions)
     most,
     tryOn,
     isOver,
+    onChange: (change) => options.onChange?.(change),
   };
   const root: Node = { steps: [], trial: start.trial, failing: options.failing };
   const hopeless = nothingMends(search, root);

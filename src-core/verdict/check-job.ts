@@ -3,7 +3,7 @@ import type { Bound, BoundState, PieceAnalysis } from '../analysis';
 import type { Check, Level, Limits, Need } from '../checks';
 import { checkPiece, DEFAULT_LIMITS, stands, worse, worstLevel } from '../checks';
 import type { Job, Piece } from '../job';
-import type { ChangeSearch } from '../remedies';
+import type { Change, ChangeSearch } from '../remedies';
 import { searchChanges } from '../remedies';
 import { siteFindings } from '../site';
 import { judge } from './ladder';
@@ -23,10 +23,24 @@ export interface CheckJobOptions {
   readonly pieceId?: string | null;
   /** Mesh size for every piece; null takes each piece's own. */
   readonly meshSizeIn?: number | null;
+  /** About how many places of the roving patch are tried, for a quick look; left out, as many as a verdict needs. */
+  readonly rovingPlaces?: number;
   /** How many passing changes to look for where a piece does not stand: none, the first (for its words), or one of each kind. */
   readonly changes?: 'none' | 'first' | 'all';
+  /** Whether the moments between pour and hand-over are looked at too, where no day is asked for; true where left out. */
+  readonly looksOnTheWay?: boolean;
   readonly limits?: Limits;
   readonly onProgress?: (progress: CheckProgress) => void;
+  /** Called with each change of a piece as soon as it has passed, in the order in which they are found. */
+  readonly onChange?: (change: Change) => void;
+  /** Asked between the engine's runs; once it is true the rest of the search for changes is left out. */
+  readonly isCancelled?: () => boolean;
+}
+
+/** A piece that was checked, with the analysis behind it; null where it cannot be analysed. */
+export interface CheckedOne {
+  readonly result: PieceResult;
+  readonly analysis: PieceAnalysis | null;
 }
 
 /**
@@ -34,23 +48,27 @@ export interface CheckJobOptions {
  * list of pieces; callers refuse it before.
  */
 export function checkJob(job: Job, options: CheckJobOptions = {}): JobResult {
-  const day = options.day ?? null;
-  const limits = options.limits ?? DEFAULT_LIMITS;
   const wanted = job.pieces.filter(
     ({ id }) => options.pieceId === undefined || options.pieceId === null || id === options.pieceId,
   );
   const total = wanted.length + 1;
-  const analyses: PieceAnalysis[] = [];
-  const pieces = wanted.map((piece, index) => {
+  const checked = wanted.map((piece, index) => {
     options.onProgress?.({ done: index, total, words: piece.name });
-    const { result, analysis } = checkOne(job, piece, day, limits, options);
-    if (analysis !== null) analyses.push(analysis);
-    return result;
+    return checkOnePiece(job, piece, options);
   });
   options.onProgress?.({ done: wanted.length, total, words: 'the site' });
-  const site = siteFindings(job, analyses);
+  const result = jobResult(job, options.day ?? null, checked);
   options.onProgress?.({ done: total, total, words: 'done' });
+  return result;
+}
 
+/** The verdict of the job from its checked pieces, and the site's findings beside them. */
+export function jobResult(job: Job, day: number | null, checked: readonly CheckedOne[]): JobResult {
+  const pieces = checked.map(({ result }) => result);
+  const site = siteFindings(
+    job,
+    checked.flatMap(({ analysis }) => analysis ?? []),
+  );
   const siteLevel = worstLevel(site);
   const pieceLevel = pieces.reduce<Level>((level, { verdict }) => worse(level, verdict.level), 'holds');
   const wayLevel = pieces.reduce<Level>(
@@ -69,18 +87,17 @@ export function checkJob(job: Job, options: CheckJobOptions = {}): JobResult {
   };
 }
 
-function checkOne(
-  job: Job,
-  piece: Piece,
-  day: number | null,
-  limits: Limits,
-  options: CheckJobOptions,
-): { readonly result: PieceResult; readonly analysis: PieceAnalysis | null } {
-  const meshSizeIn = options.meshSizeIn ?? null;
-  const { analysis, checks } = checkPiece(job, piece, { day, meshSizeIn }, limits);
-  const failing = checks.filter(({ level }) => !stands(level));
-  const search = lookForChanges(job, piece, failing, day, limits, options);
-  const verdict = judge(checks, limits, passingNeeds(search));
+/** Checks one piece of a job, looks at its way there, and for changes where it fails. */
+export function checkOnePiece(job: Job, piece: Piece, options: CheckJobOptions = {}): CheckedOne {
+  return seekChanges(job, piece, lookAtPiece(job, piece, options), options);
+}
+
+/** The checks of one piece and its verdict, before any change is looked for. */
+export function lookAtPiece(job: Job, piece: Piece, options: CheckJobOptions = {}): CheckedOne {
+  const limits = options.limits ?? DEFAULT_LIMITS;
+  const { day = null, meshSizeIn = null, rovingPlaces } = options;
+  const asked = { day, meshSizeIn, ...(rovingPlaces === undefined ? {} : { rovingPlaces }) };
+  const { analysis, checks } = checkPiece(job, piece, asked, limits);
   const result: PieceResult = {
     id: piece.id,
     name: piece.name,
@@ -89,7 +106,7 @@ function checkOne(
     weightLb: analysis?.weight.slabLb ?? 0,
     centroid: analysis?.weight.centre ?? { xIn: 0, yIn: 0 },
     thicknessIn: piece.thicknessIn,
-    verdict,
+    verdict: judge(checks, limits, undefined),
     checks,
     reactions: analysis === null ? [] : reactionsOf(analysis),
     governing:
@@ -97,12 +114,37 @@ function checkOne(
         ? null
         : { sagging: worstOf(analysis, 'sagging').at, hogging: worstOf(analysis, 'hogging').at },
     mesh: analysis === null ? null : meshFacts(analysis),
-    worstOnTheWay: day === null ? worstOnTheWay(job, piece, limits) : null,
-    changes: search?.changes ?? [],
-    triedInVain: search?.failed.map(({ words }) => words) ?? [],
+    worstOnTheWay: null,
+    changes: [],
+    triedInVain: [],
     remarks: analysis?.remarks ?? [],
   };
   return { result, analysis };
+}
+
+/** What `lookAtPiece` found, with the worst moment on the way and, where the piece fails, the changes that pass. */
+export function seekChanges(
+  job: Job,
+  piece: Piece,
+  looked: CheckedOne,
+  options: CheckJobOptions = {},
+): CheckedOne {
+  const day = options.day ?? null;
+  const limits = options.limits ?? DEFAULT_LIMITS;
+  const { checks } = looked.result;
+  const failing = checks.filter(({ level }) => !stands(level));
+  const search = lookForChanges(job, piece, failing, day, limits, options);
+  const looksOnTheWay = day === null && options.looksOnTheWay !== false && options.isCancelled?.() !== true;
+  return {
+    analysis: looked.analysis,
+    result: {
+      ...looked.result,
+      verdict: judge(checks, limits, passingNeeds(search)),
+      worstOnTheWay: looksOnTheWay ? worstOnTheWay(job, piece, limits) : null,
+      changes: search?.changes ?? [],
+      triedInVain: search?.failed.map(({ words }) => words) ?? [],
+    },
+  };
 }
 
 /** Looks for changes where a piece fails as drawn when finished; a check that only an engineer may answer is not searched. */
@@ -121,6 +163,8 @@ function lookForChanges(
     finalMeshSizeIn: options.meshSizeIn ?? null,
     limits,
     ...(how === 'first' ? { most: 1 } : {}),
+    ...(options.onChange === undefined ? {} : { onChange: options.onChange }),
+    ...(options.isCancelled === undefined ? {} : { isCancelled: options.isCancelled }),
   });
 }
 

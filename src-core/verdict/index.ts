@@ -1,5 +1,5 @@
-export type { CheckJobOptions, CheckProgress } from './check-job';
-export { checkJob } from './check-job';
+export type { CheckedOne, CheckJobOptions, CheckProgress } from './check-job';
+export { checkJob, checkOnePiece, jobResult, lookAtPiece, seekChanges } from './check-job';
 export type { Flag, Verdict } from './ladder';
 export { judge, needWords } from './ladder';
 export { daysOnTheWay, EARLIEST_STRIP_DAYS } from './on-the-way';

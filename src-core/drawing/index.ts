@@ -1,0 +1,13 @@
+export { namePoint, supportCentre } from './centres';
+export { cutoutDimensions, cutoutSizeDimensions } from './cutout-dimensions';
+export type { Dimension, DimensionPlace, DimensionSets } from './dimension';
+export { edgeDimensions } from './edge-dimensions';
+export type { InsideCornerMark, SeamMark } from './marks';
+export { insideCornerMarks, seamMarks } from './marks';
+export { overhangDimensions } from './overhang-dimensions';
+export { pieceDimensions } from './piece-dimensions';
+export { piecePlanBounds, planBounds } from './plan-bounds';
+export type { SnapOptions, Snapped, SnappedDistance, SnappedTo, SnapTarget } from './snap';
+export { snapDistance, snapPoint, toGrid } from './snap';
+export { snapTargets } from './snap-targets';
+export { supportChains } from './support-chain';

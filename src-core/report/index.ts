@@ -1,0 +1,2 @@
+export { NOTICE } from './notice';
+export { printQuantity, printRatio } from './print-quantity';

@@ -1,0 +1,6 @@
+export { slabSolid } from './slab-solid';
+export { standoffPlaces, standoffs } from './standoffs';
+export { MOST_RUNS_ONE_WAY, steelRuns } from './steel-runs';
+export { supportSolids } from './support-solids';
+export type { Solid, SolidMaterial, Standoff, SteelRun, SupportSolid } from './types';
+export { slabVolumeIn3 } from './volume';
