@@ -23,6 +23,11 @@ interface Reading {
   readonly offMiddleIn: number;
 }
 
+interface Bearings {
+  readonly loops: readonly (readonly Point[])[];
+  readonly sides: readonly Segment[];
+}
+
 /**
  * The longest overhang of every free edge over the supports that stay: from the edge straight inward to the first bearing on the
  * slab, nearest to the middle of the edge where it is the same length in many places. The load check also looks slantwise round
@@ -31,17 +36,16 @@ interface Reading {
 export function overhangDimensions(piece: Piece): Dimension[] {
   const region = pieceRegion(piece);
   if (!region.ok) return [];
-  const bearings = piece.supports
+  const loops = piece.supports
     .filter((support) => stands(support, null))
     .flatMap((support) => bearingPatches(support, region.outer))
     .map(({ corners }) => corners);
+  const bearings = { loops, sides: loops.flatMap((loop) => edgesOf(loop)) };
+  const lips = region.holes.flatMap((hole) => edgesOf(hole));
   const edges = outlineEdges(piece.corners);
   return edges.flatMap((edge): Dimension[] => {
     if ((piece.edges?.[edge.edge]?.kind ?? 'free') !== 'free') return [];
-    const slabEnds = [
-      ...edges.filter((other) => other !== edge),
-      ...region.holes.flatMap((hole) => edgesOf(hole)),
-    ];
+    const slabEnds = [...edges.filter((other) => other !== edge), ...lips];
     const longest = longestReading(edge, bearings, slabEnds);
     if (longest === null || longest.overhangIn < LEAST_SHOWN_IN) return [];
     return [
@@ -59,18 +63,16 @@ export function overhangDimensions(piece: Piece): Dimension[] {
   });
 }
 
-function longestReading(
-  edge: OutlineEdge,
-  bearings: readonly (readonly Point[])[],
-  slabEnds: readonly Segment[],
-): Reading | null {
+function longestReading(edge: OutlineEdge, bearings: Bearings, slabEnds: readonly Segment[]): Reading | null {
   let longest: Reading | null = null;
   for (const atIn of placesIn(edge, bearings)) {
     const at = moved(edge.a, edge.direction, atIn);
-    const overhangIn = reachIn(at, edge, bearings, slabEnds);
+    const overhangIn = straightIn(at, edge, bearings);
     if (overhangIn === null) continue;
     const reading = { at, overhangIn, offMiddleIn: Math.abs(atIn - edge.lengthIn / 2) };
-    if (longest === null || isBefore(reading, longest)) longest = reading;
+    // what can win is looked at closely, the rest need not be
+    if (longest !== null && !isBefore(reading, longest)) continue;
+    if (counts(reading, edge, bearings, slabEnds)) longest = reading;
   }
   return longest;
 }
@@ -81,33 +83,32 @@ function isBefore(one: Reading, other: Reading): boolean {
 }
 
 /** Distances along an edge at which it is read: steps, and both sides of where each bearing begins and ends. */
-function placesIn(edge: OutlineEdge, bearings: readonly (readonly Point[])[]): number[] {
+function placesIn(edge: OutlineEdge, { loops }: Bearings): Set<number> {
   const steps = 2 * Math.max(1, Math.ceil(edge.lengthIn / MEASURE_STEP_IN / 2));
   const along = (p: Point) =>
     (p.xIn - edge.a.xIn) * edge.direction.x + (p.yIn - edge.a.yIn) * edge.direction.y;
-  const ends = bearings.flat().flatMap((corner) => [along(corner) - BESIDE_IN, along(corner) + BESIDE_IN]);
+  // bearings in line end at the same places
+  const ends = new Set(loops.flat().map((corner) => Math.round(along(corner) / BESIDE_IN) * BESIDE_IN));
   const even = Array.from({ length: steps + 1 }, (_, k) => (edge.lengthIn * k) / steps);
-  return [...even, BESIDE_IN, edge.lengthIn - BESIDE_IN, ...ends].filter(
-    (atIn) => atIn >= BESIDE_IN / 2 && atIn <= edge.lengthIn - BESIDE_IN / 2,
-  );
+  const beside = [...ends].flatMap((atIn) => [atIn - BESIDE_IN, atIn + BESIDE_IN]);
+  const all = [...even, BESIDE_IN, edge.lengthIn - BESIDE_IN, ...beside];
+  return new Set(all.filter((atIn) => atIn >= BESIDE_IN / 2 && atIn <= edge.lengthIn - BESIDE_IN / 2));
 }
 
-/** From a point of the edge inward to the first bearing; null where the slab ends before one, or where one beside is the nearer by far. */
-function reachIn(
-  at: Point,
+/** From a point of the edge straight inward to the first bearing, slab or not; null where there is none. */
+function straightIn(at: Point, edge: OutlineEdge, { loops, sides }: Bearings): number | null {
+  const hitIn = firstHitIn(at, edge.inward, sides);
+  return hitIn !== null && loops.some((loop) => isPointInPolygon(at, loop)) ? 0 : hitIn;
+}
+
+/** Whether a reading counts: the slab runs on to that bearing, and none beside it is nearer by far. */
+function counts(
+  { at, overhangIn }: Reading,
   edge: OutlineEdge,
-  bearings: readonly (readonly Point[])[],
+  { loops }: Bearings,
   slabEnds: readonly Segment[],
-): number | null {
-  if (bearings.some((corners) => isPointInPolygon(at, corners))) return 0;
-  const hitIn = firstHitIn(
-    at,
-    edge.inward,
-    bearings.flatMap((corners) => edgesOf(corners)),
-  );
-  if (hitIn === null) return null;
-  const besideIn = Math.min(...bearings.map((corners) => nearestOnOutline(at, corners).distanceIn));
-  if (besideIn < hitIn * BESIDE_SHARE) return null;
+): boolean {
   const endIn = firstHitIn(at, edge.inward, slabEnds);
-  return endIn === null || hitIn <= endIn + SAME_READING_IN ? hitIn : null;
+  if (endIn !== null && endIn < overhangIn - SAME_READING_IN) return false;
+  return loops.every((loop) => nearestOnOutline(at, loop).distanceIn >= overhangIn * BESIDE_SHARE);
 }

@@ -20,6 +20,8 @@ export interface DeflectedShape {
   readonly wIn: Float32Array;
   readonly mostIn: number;
   readonly contacts: readonly ContactArrow[];
+  /** True where the slab would turn over under this load and is drawn as if it were held down. */
+  readonly asIfHeld: boolean;
 }
 
 /**
@@ -46,6 +48,7 @@ export function deflectedShape(
     bound: worst.bound,
     wIn: Float32Array.from(field.wIn),
     mostIn,
+    asIfHeld: field.asIfHeld,
     contacts: analysis.contacts.map(({ at: place, bearing }, index) => ({
       xIn: place.xIn,
       yIn: place.yIn,

@@ -1,5 +1,5 @@
 /** The load check of a whole job: the one entry that the command line, the window and the build book call. */
-import type { Bound, BoundState, PieceAnalysis } from '../analysis';
+import type { Bound, PieceAnalysis } from '../analysis';
 import type { Check, Level, Limits, Need } from '../checks';
 import { checkPiece, DEFAULT_LIMITS, stands, worse, worstLevel } from '../checks';
 import type { Job, Piece } from '../job';
@@ -8,7 +8,7 @@ import { searchChanges } from '../remedies';
 import { siteFindings } from '../site';
 import { judge } from './ladder';
 import { worstOnTheWay } from './on-the-way';
-import type { JobResult, MeshFacts, PieceResult, SupportReaction } from './results';
+import type { Governing, JobResult, MeshFacts, PieceResult, SupportReaction } from './results';
 
 export interface CheckProgress {
   readonly done: number;
@@ -109,10 +109,7 @@ export function lookAtPiece(job: Job, piece: Piece, options: CheckJobOptions = {
     verdict: judge(checks, limits, undefined),
     checks,
     reactions: analysis === null ? [] : reactionsOf(analysis),
-    governing:
-      analysis === null
-        ? null
-        : { sagging: worstOf(analysis, 'sagging').at, hogging: worstOf(analysis, 'hogging').at },
+    governing: analysis === null ? null : governingOf(analysis),
     mesh: analysis === null ? null : meshFacts(analysis),
     worstOnTheWay: null,
     changes: [],
@@ -203,9 +200,20 @@ function reactionsOf(analysis: PieceAnalysis): SupportReaction[] {
   return found;
 }
 
-function worstOf(analysis: PieceAnalysis, sense: 'sagging' | 'hogging'): BoundState['sagging'] {
-  const { low, high } = analysis.elastic;
-  return low[sense].momentLbfInPerIn >= high[sense].momentLbfInPerIn ? low[sense] : high[sense];
+function governingOf({ elastic: { low, high } }: PieceAnalysis): Governing {
+  const worst = (sense: 'sagging' | 'hogging') =>
+    [low, high]
+      .map((state) => ({ state, moment: state[sense] }))
+      .reduce((a, b) => (b.moment.momentLbfInPerIn > a.moment.momentLbfInPerIn ? b : a));
+  const [sagging, hogging] = [worst('sagging'), worst('hogging')];
+  const { state, moment } =
+    sagging.moment.momentLbfInPerIn >= hogging.moment.momentLbfInPerIn ? sagging : hogging;
+  const live = state.cases.find(({ id }) => id === moment.caseId)?.live;
+  return {
+    sagging: sagging.moment.at,
+    hogging: hogging.moment.at,
+    loadAt: live?.kind === 'roving' ? live.centre : null,
+  };
 }
 
 function meshFacts({ mesh, contacts, elastic, cracked }: PieceAnalysis): MeshFacts {

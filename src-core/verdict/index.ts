@@ -3,4 +3,4 @@ export { checkJob, checkOnePiece, jobResult, lookAtPiece, seekChanges } from './
 export type { Flag, Verdict } from './ladder';
 export { judge, needWords } from './ladder';
 export { daysOnTheWay, EARLIEST_STRIP_DAYS } from './on-the-way';
-export type { JobResult, MeshFacts, OnTheWay, PieceResult, SupportReaction } from './results';
+export type { Governing, JobResult, MeshFacts, OnTheWay, PieceResult, SupportReaction } from './results';

@@ -34,6 +34,14 @@ export interface OnTheWay {
   readonly words: string;
 }
 
+/** Where the uncracked slab bends most, and the load under which the larger of the two comes about. */
+export interface Governing {
+  readonly sagging: Point;
+  readonly hogging: Point;
+  /** Middle of the roving load; null where self weight or the spread load governs. */
+  readonly loadAt: Point | null;
+}
+
 export interface PieceResult {
   readonly id: string;
   readonly name: string;
@@ -46,7 +54,7 @@ export interface PieceResult {
   /** Worst first. */
   readonly checks: readonly Check[];
   readonly reactions: readonly SupportReaction[];
-  readonly governing: { readonly sagging: Point; readonly hogging: Point } | null;
+  readonly governing: Governing | null;
   readonly mesh: MeshFacts | null;
   readonly worstOnTheWay: OnTheWay | null;
   /** Changes that were tried and pass, smallest first. */

@@ -1,10 +1,10 @@
 /** The readable report of a job: one table, one line, and what stands beside it. */
 import Table from 'cli-table3';
 import { governingCheck, rank, stands } from '../../../src-core/checks';
+import { printRatio } from '../../../src-core/report';
 import { printLength, printMass } from '../../../src-core/units';
 import type { JobResult, PieceResult } from '../../../src-core/verdict';
 import { paint } from './marks';
-import { printRatio } from './quantity';
 import type { ReportStyle } from './result-lines';
 import {
   jobLine,

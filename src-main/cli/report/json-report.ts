@@ -1,8 +1,8 @@
 /** Everything that a check found, as JSON in core units: inch, pound-force, psi, pound, day. */
 import type { Job } from '../../../src-core/job';
+import { NOTICE } from '../../../src-core/report';
 import type { JobResult } from '../../../src-core/verdict';
 import type { Progress } from '../progress';
-import { NOTICE } from './notice';
 
 export interface JsonContext {
   readonly version: string;

@@ -1,7 +1,7 @@
 /** The overhang chart as JSON in core units: inch, pound-force, psi, pound, day. */
 import type { ChartBasis, ChartRow } from '../../../src-core/overhang-chart';
 import { ruleOfThumbIn } from '../../../src-core/overhang-chart';
-import { NOTICE } from './notice';
+import { NOTICE } from '../../../src-core/report';
 
 export interface OverhangFacts {
   readonly version: string;

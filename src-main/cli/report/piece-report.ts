@@ -1,11 +1,11 @@
 /** The readable report of one piece: every check with its numbers, words and workings. */
 import Table from 'cli-table3';
 import type { Check } from '../../../src-core/checks';
+import { printQuantity, printRatio } from '../../../src-core/report';
 import { printArea, printForce, printLength, printMass } from '../../../src-core/units';
 import type { JobResult, PieceResult, SupportReaction } from '../../../src-core/verdict';
 import type { Line } from '../../../src-core/workings';
 import { markOf, paint, paintShape } from './marks';
-import { printQuantity, printRatio } from './quantity';
 import type { ReportStyle } from './result-lines';
 import {
   jobLine,

@@ -1,10 +1,10 @@
 /** Parts that both reports print. */
+
+import { NOTICE, printQuantity, printRatio } from '../../../src-core/report';
 import type { UnitSystem } from '../../../src-core/units';
 import type { JobResult, PieceResult } from '../../../src-core/verdict';
 import { withoutControls } from '../io';
 import { markOf, paintShape, shapeOf } from './marks';
-import { NOTICE } from './notice';
-import { printQuantity, printRatio } from './quantity';
 import { wrap } from './wrap';
 
 export interface ReportStyle {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { printQuantity, printRatio } from '../../../src-core/report';
 import { jobReport } from '../../../src-main/cli/report/job-report';
 import { jsonReport } from '../../../src-main/cli/report/json-report';
 import { pieceReport } from '../../../src-main/cli/report/piece-report';
-import { printQuantity, printRatio } from '../../../src-main/cli/report/quantity';
 import { wrap } from '../../../src-main/cli/report/wrap';
 import { sampleCheck, samplePiece, sampleResult } from './sample-result';
 

@@ -53,7 +53,11 @@ export function samplePiece(change: Partial<PieceResult> = {}): PieceResult {
         tieLbf: 0,
       },
     ],
-    governing: { sagging: { xIn: 12.5, yIn: 4 }, hogging: { xIn: 24, yIn: 4 } },
+    governing: {
+      sagging: { xIn: 12.5, yIn: 4 },
+      hogging: { xIn: 24, yIn: 4 },
+      loadAt: { xIn: 12.5, yIn: 4 },
+    },
     mesh: {
       nodes: 2900,
       triangles: 5600,

@@ -1,0 +1,59 @@
+import type { DragEvent } from 'react';
+import type { HostApi, ReplyOf } from '../../src-core/host-contract';
+import { ComparePanel } from '../compare/ComparePanel';
+import { DrawPanel } from '../forms/DrawPanel';
+import { PieceList } from '../pieces/PieceList';
+import { Sheets } from '../sheets/Sheets';
+import type { FileActions } from '../state/file-actions';
+import { useWindow } from '../state/store-context';
+import { VerdictPanel } from '../verdict/VerdictPanel';
+import { Drawing } from './Drawing';
+import { NoticeBar } from './NoticeBar';
+import styles from './Shell.module.css';
+import { TopBar } from './TopBar';
+
+interface Props {
+  readonly host: HostApi;
+  readonly about: ReplyOf<'about'>;
+  readonly files: FileActions;
+}
+
+/** The frame of the window: what is asked at the top, pieces at the left, the drawing, and the answer at the right. */
+export function Shell({ host, about, files }: Props) {
+  const question = useWindow(({ question: asked }) => asked);
+  const drop = async (event: DragEvent) => {
+    const [file] = event.dataTransfer.files;
+    if (file === undefined) return;
+    event.preventDefault();
+    files.openText(await file.text(), file.name);
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: a file may be dropped anywhere on the window; the menu opens one too
+    <div
+      className={styles.shell}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => void drop(event)}
+    >
+      <TopBar files={files} isMac={about.platform === 'mac'} />
+      <nav className={styles.left} aria-label="Pieces of the job">
+        <PieceList />
+      </nav>
+      <main className={styles.middle} aria-label="The drawing">
+        <NoticeBar />
+        <Drawing />
+      </main>
+      <section className={styles.right} aria-label={PANEL_NAMES[question]}>
+        {question === 'draw' && <DrawPanel />}
+        {question === 'stand' && <VerdictPanel />}
+        {question === 'compare' && <ComparePanel />}
+      </section>
+      <Sheets host={host} files={files} />
+    </div>
+  );
+}
+
+const PANEL_NAMES = {
+  draw: 'What is drawn, as numbers',
+  stand: 'The verdict',
+  compare: 'Two versions side by side',
+} as const;

@@ -1,0 +1,45 @@
+import { useMemo } from 'react';
+import { ListBox } from 'react-aria-components';
+import { Button } from '../look/Button';
+import { Heading } from '../look/Heading';
+import { useJob, usePiece, useStore } from '../state/store-context';
+import { PieceItem } from './PieceItem';
+import styles from './PieceList.module.css';
+import { densityOf, jobWeightLine } from './piece-facts';
+
+/** The left column: every piece of the job by its own outline, and what they weigh together. */
+export function PieceList() {
+  const store = useStore();
+  const job = useJob();
+  const selected = usePiece();
+  const weightLine = useMemo(() => jobWeightLine(job), [job]);
+  return (
+    <div className={styles.column}>
+      <Heading id="pieces-heading">Pieces</Heading>
+      <ListBox
+        aria-labelledby="pieces-heading"
+        className={styles.list!}
+        selectionMode="single"
+        selectionBehavior="replace"
+        disallowEmptySelection
+        selectedKeys={[selected.id]}
+        onSelectionChange={(keys) => {
+          const [pieceId] = keys === 'all' ? [] : keys;
+          if (pieceId !== undefined) {
+            store.getState().select({ pieceId: String(pieceId), part: { kind: 'piece' } });
+          }
+        }}
+      >
+        {job.pieces.map((piece) => (
+          <PieceItem key={piece.id} piece={piece} densityPcf={densityOf(job, piece)} system={job.shownIn} />
+        ))}
+      </ListBox>
+      <div className={styles.add}>
+        <Button weight="quiet" onPress={() => store.getState().openSheet({ kind: 'add-piece' })}>
+          Add a piece...
+        </Button>
+      </div>
+      <p className={styles.weight}>{weightLine}</p>
+    </div>
+  );
+}

@@ -1,0 +1,48 @@
+import type { Job } from '../../src-core/job';
+import { useWindow } from '../state/store-context';
+import { FlyRing } from './FlyRing';
+import type { Frame } from './frame';
+import { planTransform } from './frame';
+import { GoverningMarks } from './GoverningMarks';
+import { Grid } from './Grid';
+import { HitAreas } from './HitAreas';
+import { Names } from './Names';
+import { PartMarks } from './PartMarks';
+import { PieceShape } from './PieceShape';
+import styles from './PlanDrawing.module.css';
+import { Seams } from './Seams';
+import type { PlanFrame } from './use-frame';
+
+interface Props {
+  readonly job: Job;
+  readonly frame: Frame;
+  readonly ring: PlanFrame['ring'];
+}
+
+/** The job from above on its grid: low pieces first, the selected one on top. */
+export function PlanDrawing({ job, frame, ring }: Props) {
+  const selectedId = useWindow(({ selection }) => selection?.pieceId ?? null);
+  const selected = job.pieces.find(({ id }) => id === selectedId);
+  const fromBelow = job.pieces
+    .filter((piece) => piece !== selected)
+    .sort((one, other) => one.topElevationIn - other.topElevationIn);
+  const inOrder = selected === undefined ? fromBelow : [...fromBelow, selected];
+  return (
+    <svg className={styles.drawing} aria-hidden="true">
+      <Grid frame={frame} system={job.shownIn} />
+      <g transform={planTransform(frame)}>
+        {inOrder.map((piece) => (
+          <g key={piece.id}>
+            <PieceShape piece={piece} isSelected={piece === selected} />
+            <Seams job={job} piece={piece} />
+          </g>
+        ))}
+        <PartMarks />
+        {selected !== undefined && <HitAreas piece={selected} />}
+      </g>
+      <Names pieces={inOrder} selectedId={selectedId} frame={frame} />
+      {selectedId !== null && <GoverningMarks pieceId={selectedId} frame={frame} />}
+      <FlyRing ring={ring} frame={frame} />
+    </svg>
+  );
+}

@@ -1,0 +1,231 @@
+/** Keeps the verdict beside the drawing: a quick look at once while something changes, the whole check as soon as it rests. */
+import type { Job, Piece } from '../../src-core/job';
+import type { PieceResult } from '../../src-core/verdict';
+import type { Lane } from '../worker/lane';
+import { openLane } from '../worker/lane';
+import type { FromWorker } from '../worker/messages';
+import type { PieceVerdict } from './verdict-store';
+import { useVerdicts } from './verdict-store';
+import type { WindowStore } from './window-store';
+
+/** A drag that rests this long is taken for done, ms. */
+const REST_MS = 160;
+
+interface Loop {
+  readonly deflect: (pieceId: string) => void;
+  readonly close: () => void;
+}
+
+interface Aside {
+  readonly run: number;
+  readonly look: (result: PieceResult) => void;
+  readonly answer: (result: PieceResult | null) => void;
+}
+
+let loop: Loop | null = null;
+let asideLane: Lane | null = null;
+let aside: Aside | null = null;
+let asideRun = 0;
+
+/** Starts checking what the store holds, now and after every change; gives the way to stop. */
+export function startVerdictLoop(store: WindowStore): () => void {
+  loop?.close();
+  const started = openLoop(store);
+  loop = started;
+  return () => {
+    started.close();
+    if (loop === started) loop = null;
+  };
+}
+
+/** Asks for the bent shape of a piece; it arrives in the verdict store. */
+export function requestDeflected(pieceId: string): void {
+  loop?.deflect(pieceId);
+}
+
+/**
+ * Checks a piece of a job that is not the one in the window, such as a version beside it. `onLook` gets its checks as soon as
+ * they are known; the promise waits for the changes that pass. null where a newer question overtook this one, or the piece is not
+ * in the job.
+ */
+export function checkAside(
+  job: Job,
+  pieceId: string,
+  onLook: (result: PieceResult) => void = () => undefined,
+): Promise<PieceResult | null> {
+  asideLane ??= openLane(hearAside);
+  aside?.answer(null);
+  const run = ++asideRun;
+  const lane = asideLane;
+  return new Promise((answer) => {
+    aside = { run, look: onLook, answer };
+    lane.send({ kind: 'check', run, quality: 'fine', job, pieceIds: [pieceId] });
+  });
+}
+
+function hearAside(message: FromWorker): void {
+  if (aside === null || !('run' in message) || message.run !== aside.run) return;
+  const { answer, look } = aside;
+  if (message.kind === 'piece' && message.isSearching) look(message.result);
+  else if (message.kind === 'piece') {
+    aside = null;
+    answer(message.result);
+  } else if (message.kind === 'end' || message.kind === 'fault') {
+    aside = null;
+    answer(null);
+  }
+}
+
+function openLoop(store: WindowStore): Loop {
+  let version = 0;
+  let checkedJob: Job | null = null;
+  /** Version of the answer that is shown, and the pieces that each version was about. */
+  const shownVersion = new Map<string, number>();
+  let waiting: { readonly job: Job; readonly pieceIds: readonly string[] } | null = null;
+  let rest: ReturnType<typeof setTimeout> | undefined;
+  let changedAtMs = performance.now();
+
+  const coarse = openLane((message) => {
+    hear(message);
+    if (message.kind === 'end' && waiting !== null) {
+      const { job, pieceIds } = waiting;
+      waiting = null;
+      coarse.send({ kind: 'check', run: version, quality: 'coarse', job, pieceIds });
+    }
+  });
+  const fine = openLane(hear);
+
+  function hear(message: FromWorker): void {
+    switch (message.kind) {
+      case 'ready':
+        return;
+      case 'piece':
+        takePiece(message);
+        return;
+      case 'change':
+        takeChange(message);
+        return;
+      case 'progress':
+        if (message.run === version) useVerdicts.setState({ progress: message });
+        return;
+      case 'job':
+        if (message.run === version) useVerdicts.setState({ job: message.result });
+        return;
+      case 'deflected':
+        useVerdicts.setState({ deflected: message.shape });
+        return;
+      case 'end':
+        if (message.run === version && fine.isIdle()) useVerdicts.setState({ progress: null });
+        return;
+      case 'fault':
+        useVerdicts.setState({ fault: message.sentence });
+    }
+  }
+
+  function takePiece({ run, quality, result, map, isSearching }: Extract<FromWorker, { kind: 'piece' }>) {
+    const shown = shownVersion.get(result.id) ?? -1;
+    const { pieces } = useVerdicts.getState();
+    const before = pieces[result.id];
+    const isOlder = run < shown || (run === shown && quality === 'coarse' && before?.quality === 'fine');
+    if (isOlder || (quality === 'coarse' && run !== version && before?.isStale !== true)) return;
+    shownVersion.set(result.id, run);
+    const taken: PieceVerdict = {
+      // a run that was overtaken may have told of changes already; they stay while the search goes on
+      result,
+      map,
+      quality,
+      isSearching,
+      isStale: run !== version && store.getState().history.job !== checkedJob,
+    };
+    useVerdicts.setState({ pieces: { ...pieces, [result.id]: taken }, fault: null });
+    if (run === version) {
+      // from the change to its answer, for the browser's own timeline
+      performance.measure(`${quality} verdict`, { start: changedAtMs, detail: { pieceId: result.id } });
+    }
+  }
+
+  function takeChange({ run, change }: Extract<FromWorker, { kind: 'change' }>) {
+    const { pieces } = useVerdicts.getState();
+    const verdict = pieces[change.pieceId];
+    if (run !== version || verdict === undefined) return;
+    const { result } = verdict;
+    if (result.changes.some(({ id }) => id === change.id)) return;
+    const changed = { ...verdict, result: { ...result, changes: [...result.changes, change] } };
+    useVerdicts.setState({ pieces: { ...pieces, [change.pieceId]: changed } });
+  }
+
+  function startFine(): void {
+    clearTimeout(rest);
+    const { history, selection, sheet } = store.getState();
+    // behind the quick check nobody sees this job, and its own piece wants the machine
+    if (sheet?.kind === 'quick-check') return;
+    const { job } = history;
+    const ids = job.pieces.map(({ id }) => id);
+    const first = selection?.pieceId;
+    const pieceIds = first === undefined ? ids : [first, ...ids.filter((id) => id !== first)];
+    fine.send({ kind: 'check', run: version, quality: 'fine', job, pieceIds });
+  }
+
+  function startCoarse(job: Job, pieceIds: readonly string[]): void {
+    if (pieceIds.length === 0) return;
+    if (coarse.isIdle()) coarse.send({ kind: 'check', run: version, quality: 'coarse', job, pieceIds });
+    else waiting = { job, pieceIds };
+  }
+
+  function changed(): void {
+    const { history, isDragging } = store.getState();
+    const { job } = history;
+    if (job !== checkedJob) {
+      const touched = changedPieces(checkedJob, job);
+      checkedJob = job;
+      version++;
+      changedAtMs = performance.now();
+      fine.cancel();
+      markStale(job, touched);
+      startCoarse(job, touched);
+      clearTimeout(rest);
+      if (isDragging) rest = setTimeout(startFine, REST_MS);
+      else startFine();
+    }
+  }
+
+  const stop = store.subscribe((state, before) => {
+    if (state.history.job !== before.history.job) changed();
+    else if (before.isDragging && !state.isDragging) startFine();
+    else if (before.sheet?.kind === 'quick-check' && state.sheet?.kind !== 'quick-check') startFine();
+  });
+  changed();
+  return {
+    deflect: (pieceId) =>
+      fine.send({ kind: 'deflect', run: version, job: store.getState().history.job, pieceId }),
+    close: () => {
+      stop();
+      clearTimeout(rest);
+      coarse.close();
+      fine.close();
+    },
+  };
+}
+
+/** Ids of the pieces whose answer may differ between two jobs. */
+function changedPieces(before: Job | null, after: Job): string[] {
+  const isSameRound =
+    before !== null &&
+    before.mixes === after.mixes &&
+    before.swap === after.swap &&
+    before.site === after.site &&
+    before.shownIn === after.shownIn;
+  const known = new Map<string, Piece>(before?.pieces.map((piece) => [piece.id, piece]));
+  return after.pieces.filter((piece) => !isSameRound || known.get(piece.id) !== piece).map(({ id }) => id);
+}
+
+/** What was said of the changed pieces holds no more; pieces that are gone are forgotten. */
+function markStale(job: Job, touched: readonly string[]): void {
+  const { pieces } = useVerdicts.getState();
+  const next: Record<string, PieceVerdict> = {};
+  for (const { id } of job.pieces) {
+    const verdict = pieces[id];
+    if (verdict !== undefined) next[id] = touched.includes(id) ? { ...verdict, isStale: true } : verdict;
+  }
+  useVerdicts.setState({ pieces: next, job: null, deflected: null });
+}

@@ -1,0 +1,38 @@
+import type { Check } from '../../src-core/checks';
+import type { Piece } from '../../src-core/job';
+import type { UnitSystem } from '../../src-core/units';
+import { Heading } from '../look/Heading';
+import { CheckItem } from './CheckItem';
+import styles from './CheckList.module.css';
+import { Collapsed } from './Collapsed';
+import { checkRows } from './check-rows';
+
+interface Props {
+  readonly piece: Piece;
+  readonly checks: readonly Check[];
+  readonly system: UnitSystem;
+}
+
+/** Every check of a piece, worst first; those that only inform are folded away below. */
+export function CheckList({ piece, checks, system }: Props) {
+  const { rows, atOtherSupports, alsoLookedAt, endRatio } = checkRows(piece, checks);
+  const items = (list: typeof rows) =>
+    list.map((row) => <CheckItem key={row.key} row={row} endRatio={endRatio} system={system} />);
+  return (
+    <section aria-labelledby="checks-heading">
+      <Heading id="checks-heading">Checks, worst first</Heading>
+      <p className={styles.scale}>Each bar ends at demand over capacity; the heavy tick is the limit, 1.0.</p>
+      <ul>{items(rows)}</ul>
+      {atOtherSupports.length > 0 && (
+        <Collapsed title={`The same at other supports (${atOtherSupports.length})`}>
+          <ul>{items(atOtherSupports)}</ul>
+        </Collapsed>
+      )}
+      {alsoLookedAt.length > 0 && (
+        <Collapsed title={`Also looked at (${alsoLookedAt.length})`}>
+          <ul>{items(alsoLookedAt)}</ul>
+        </Collapsed>
+      )}
+    </section>
+  );
+}

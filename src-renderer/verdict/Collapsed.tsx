@@ -1,0 +1,24 @@
+import { ChevronRight } from 'lucide-react';
+import type { ReactNode } from 'react';
+import { Button, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
+import styles from './Collapsed.module.css';
+
+interface Props {
+  readonly title: string;
+  readonly children: ReactNode;
+}
+
+/** A part of a panel that is folded away until it is asked for. */
+export function Collapsed({ title, children }: Props) {
+  return (
+    <Disclosure className={styles.part!}>
+      <Heading level={3} className={styles.heading!}>
+        <Button slot="trigger" className={styles.title!}>
+          <ChevronRight size={16} className={styles.arrow} aria-hidden="true" />
+          {title}
+        </Button>
+      </Heading>
+      <DisclosurePanel className={styles.body!}>{children}</DisclosurePanel>
+    </Disclosure>
+  );
+}
