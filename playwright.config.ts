@@ -13,6 +13,8 @@ export default defineConfig({
   use: {
     viewport: { width: 1280, height: 720 },
     locale: 'en-US',
+    // a colour half way through a change is no colour to judge
+    contextOptions: { reducedMotion: 'reduce' },
     actionTimeout: 20_000,
     launchOptions: {
       executablePath: process.env.CHROMIUM ?? '/usr/bin/chromium',

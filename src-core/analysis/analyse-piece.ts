@@ -19,8 +19,12 @@ export type AnalyseResult =
  */
 export function analysePiece(job: Job, piece: Piece, options: AnalyseOptions): AnalyseResult {
   const result = preparePiece(job, piece, options);
-  if (!result.ok) return result;
-  const { prepared } = result;
+  return result.ok ? { ok: true, analysis: analysePrepared(result.prepared) } : result;
+}
+
+/** Solves every case of a prepared piece in both states. */
+export function analysePrepared(prepared: PreparedPiece): PieceAnalysis {
+  const { piece } = prepared;
   const { bearings, loads, locate, labels, mesh, contacts, concrete, state, free } = prepared;
   const run: Omit<BoundRun, 'state' | 'bound' | 'free' | 'cases' | 'visit'> = {
     bearings,
@@ -62,22 +66,19 @@ export function analysePiece(job: Job, piece: Piece, options: AnalyseOptions): A
     : null;
 
   return {
-    ok: true,
-    analysis: {
-      piece,
-      mix: prepared.mix,
-      concrete,
-      weight: prepared.weight,
-      shape: prepared.shape,
-      bearings,
-      contacts,
-      mesh,
-      stability: engineDecides(prepared.stability, elastic.low.state.cases, elastic.high.state.cases),
-      elastic: { low: elastic.low.state, high: elastic.high.state },
-      cracked,
-      roving: prepared.roving,
-      remarks: prepared.remarks,
-    },
+    piece,
+    mix: prepared.mix,
+    concrete,
+    weight: prepared.weight,
+    shape: prepared.shape,
+    bearings,
+    contacts,
+    mesh,
+    stability: engineDecides(prepared.stability, elastic.low.state.cases, elastic.high.state.cases),
+    elastic: { low: elastic.low.state, high: elastic.high.state },
+    cracked,
+    roving: prepared.roving,
+    remarks: prepared.remarks,
   };
 }
 /** Deflection and moments of one uncracked load case at every node, for maps, deflected shapes and references. */

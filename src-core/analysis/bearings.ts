@@ -36,23 +36,22 @@ export function stands(support: Support, day: number | null): boolean {
 }
 
 /**
- * Every bearing of the piece that stands on `day` (null: when finished) and that the slab covers at least in part.
- * `spacingIn` is the distance of contact points along a line at the closest; it grows where a piece has so many bearings
- * that they would make more than MOST_CONTACTS points.
+ * Every bearing of `supports` that the slab covers at least in part. `spacingIn` is the distance of contact points along a line at
+ * the closest; it grows where there are so many bearings that they would make more than `mostContacts` points.
  */
 export function planBearings(
   piece: Piece,
   region: Region,
-  day: number | null,
+  supports: readonly Support[],
   spacingIn: number,
+  mostContacts: number = MOST_CONTACTS,
 ): BearingPlan[] {
-  const standing = piece.supports.filter((support) => stands(support, day));
   let stepIn = spacingIn;
   for (let attempt = 1; ; attempt++) {
-    const plans = standing.flatMap((support) => planSupport(support, piece, region, stepIn));
+    const plans = supports.flatMap((support) => planSupport(support, piece, region, stepIn));
     const points = plans.reduce((sum, { spots }) => sum + spots.length, 0);
-    if (points <= MOST_CONTACTS || attempt === MOST_ATTEMPTS) return plans;
-    stepIn *= Math.max(1.1, Math.sqrt(points / MOST_CONTACTS));
+    if (points <= mostContacts || attempt === MOST_ATTEMPTS) return plans;
+    stepIn *= Math.max(1.1, Math.sqrt(points / mostContacts));
   }
 }
 

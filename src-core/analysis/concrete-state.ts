@@ -1,9 +1,13 @@
 /** Strength and stiffness of a piece's concrete on a day. */
+import type { StrengthAtAge } from '../concrete';
 import {
+  ACTIVATION_KELVIN,
   crackingMoment,
   elasticModulus,
+  equivalentAgeOf,
   modulusOfRupture,
   plainCrackingLimit,
+  REFERENCE_TEMPERATURE_C,
   strengthAtAge,
 } from '../concrete';
 import type { Job, Mix, Piece } from '../job';
@@ -11,26 +15,32 @@ import { UNTESTED_STRENGTH_PSI } from '../job';
 import type { ConcreteState } from './types';
 
 const POISSON = 0.2;
+const KELVIN_AT_FREEZING = 273.15;
 /** Without a day a piece is looked at finished and this old. */
 export const FINISHED_AGE_DAYS = 28;
 
 /**
- * The concrete `ageDays` after the pour, or at its 28-day strength where `ageDays` is null. Strength grows by ACI 209R with
- * the site's mean temperature since the pour; it is capped at the 28-day figure, because no more is ever counted on.
+ * Strength of a piece's concrete `ageDays` after the pour: ACI 209R at the equivalent age (ASTM C1074) that the site's daily
+ * temperatures since the pour make, overridden by cylinder tests.
+ */
+export function strengthOf(job: Job, piece: Piece, mix: Mix, ageDays: number): StrengthAtAge {
+  return strengthAtAge({
+    f28Psi: mix.strengthPsi ?? UNTESTED_STRENGTH_PSI,
+    ageDays,
+    cement: mix.cement,
+    temperatureC: steadyTemperatureC(job, piece.pourDay, ageDays),
+    cylinderResults: mix.cylinders,
+  });
+}
+
+/**
+ * The concrete `ageDays` after the pour, or at its 28-day strength where `ageDays` is null. Strength is that of `strengthOf`,
+ * capped at the 28-day figure, because no more is ever counted on.
  */
 export function concreteState(job: Job, piece: Piece, mix: Mix, ageDays: number | null): ConcreteState {
   const strength28Psi = mix.strengthPsi ?? UNTESTED_STRENGTH_PSI;
   const age = ageDays ?? FINISHED_AGE_DAYS;
-  const grown =
-    ageDays === null
-      ? null
-      : strengthAtAge({
-          f28Psi: strength28Psi,
-          ageDays,
-          cement: mix.cement,
-          temperatureC: meanTemperatureC(job, piece.pourDay, ageDays),
-          cylinderResults: mix.cylinders,
-        });
+  const grown = ageDays === null ? null : strengthOf(job, piece, mix, ageDays);
   const strengthPsi = Math.min(strength28Psi, Math.max(1, grown?.strengthPsi ?? strength28Psi));
   const fr = modulusOfRupture({ fc: strengthPsi, lambda: mix.lambda });
   const Mcr = crackingMoment({ fr: fr.value, h: piece.thicknessIn });
@@ -51,12 +61,27 @@ export function concreteState(job: Job, piece: Piece, mix: Mix, ageDays: number 
   };
 }
 
-/** Mean air temperature over the days since the pour; the site's general one where no daily figures are given. */
-function meanTemperatureC(job: Job, pourDay: number, ageDays: number): number {
-  const { dailyC, airC } = job.site.weather;
-  if (dailyC.length === 0) return airC;
-  const days = Math.max(1, Math.ceil(ageDays));
-  let sum = 0;
-  for (let i = 0; i < days; i++) sum += dailyC[Math.min(dailyC.length - 1, pourDay + i)] ?? airC;
-  return sum / days;
+/**
+ * The one temperature that would make the concrete as old as the days since the pour have, each at its own: ASTM C1074, so a
+ * cold spell slows it and never turns it back.
+ */
+function steadyTemperatureC(job: Job, pourDay: number, ageDays: number): number {
+  const count = Math.max(1, Math.ceil(ageDays));
+  const temperaturesC = Array.from({ length: count }, (_, i) => airOnDayC(job, pourDay + i));
+  const [firstC] = temperaturesC as [number];
+  if (temperaturesC.every((temperatureC) => temperatureC === firstC)) return firstC;
+  const { equivalentAgeDays } = equivalentAgeOf(
+    temperaturesC.map((temperatureC) => ({ temperatureC, durationDays: 1 })),
+  );
+  if (equivalentAgeDays === 0) return Math.min(0, ...temperaturesC);
+  const inverseKelvin =
+    1 / (REFERENCE_TEMPERATURE_C + KELVIN_AT_FREEZING) -
+    Math.log(equivalentAgeDays / count) / ACTIVATION_KELVIN;
+  return 1 / inverseKelvin - KELVIN_AT_FREEZING;
+}
+
+/** Mean air temperature of a day of the job; after the last daily figure that one goes on. */
+export function airOnDayC({ site }: Job, day: number): number {
+  const { dailyC, airC } = site.weather;
+  return dailyC[Math.min(dailyC.length - 1, day)] ?? airC;
 }

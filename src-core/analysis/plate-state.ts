@@ -19,19 +19,25 @@ export interface NodalLoad {
   readonly lbf: Float64Array;
 }
 
-export interface PlateState {
+/** A factored plate with the unit loads of its contact points. */
+export interface FactoredPlate {
   readonly mesh: PlateMesh;
   readonly factor: PlateFactor;
   /** Where right-hand sides of this plate are solved; one user at a time. */
   readonly room: SweepRoom;
   /** Where the deflection of each node lies in a bank, lane 0. */
   readonly rowAt: Int32Array;
+  /** Deflections that the factor gives, times this, are the plate's: concrete of another stiffness, the same factor. */
+  readonly softnessRatio: number;
   readonly contacts: readonly Contact[];
   /** Deflection of every node under a unit load at each distinct contact node, in the three-point frame: row after row. */
   readonly unitDeflections: Float64Array;
   /** Distinct contact nodes, and for each contact its place among them. */
   readonly contactNodes: Int32Array;
   readonly nodeOfContact: Int32Array;
+}
+
+export interface PlateState extends FactoredPlate {
   /** Flexibility between contacts in the three-point frame, with that of bracket arms by bound, contacts squared. */
   readonly systems: { readonly [B in Bound]: ContactSystem | null };
 }
@@ -50,6 +56,16 @@ export function buildPlateState(
   contacts: readonly Contact[],
   addArms: ArmFlexibility,
 ): PlateState {
+  return withSystems(factorOnContacts(mesh, layout, bending, contacts), addArms);
+}
+
+/** The same without its contact problems, for a plate that is only ever looked at on some of its contact points. */
+export function factorOnContacts(
+  mesh: PlateMesh,
+  layout: PlateLayout,
+  bending: Float64Array,
+  contacts: readonly Contact[],
+): FactoredPlate {
   const matrix = assemblePlate(mesh, bending, layout);
   const fixed = new Uint8Array(3 * mesh.xIn.length);
   for (const node of frameNodes(mesh)) fixed[3 * node] = 1;
@@ -65,30 +81,53 @@ export function buildPlateState(
     LANES_PER_STRIPE,
   );
   const unitDeflections = unitLoadDeflections(factor, room, rowAt, contactNodes);
-  const n = contacts.length;
-  const nodes = mesh.xIn.length;
-  const plateFlexibility = new Float64Array(n * n);
-  for (let i = 0; i < n; i++)
-    for (let j = 0; j < n; j++) {
-      plateFlexibility[i * n + j] = unitDeflections[nodeOfContact[i]! * nodes + contacts[j]!.node]!;
-    }
-
-  const system = (bound: Bound): ContactSystem | null => {
-    const flexibility = plateFlexibility.slice();
-    addArms(bound, flexibility, n);
-    return prepareContact(linksOf(contacts, bound), flexibility);
-  };
   return {
     mesh,
     factor,
     room,
     rowAt,
+    softnessRatio: 1,
     contacts,
     unitDeflections,
     contactNodes,
     nodeOfContact,
-    systems: { low: system('low'), high: system('high') },
   };
+}
+
+/**
+ * The same plate on some of its contact points alone, its concrete softer by `softnessRatio`: a small dense problem, with neither
+ * factor nor unit loads made anew. `kept` numbers the contacts in `state`; what `contacts` say of gaps and springs holds.
+ */
+export function partOfState(
+  state: FactoredPlate,
+  part: {
+    readonly kept: Int32Array;
+    readonly contacts: readonly Contact[];
+    readonly addArms: ArmFlexibility;
+  },
+  softnessRatio: number,
+): PlateState {
+  const nodeOfContact = part.kept.map((contact) => state.nodeOfContact[contact]!);
+  return withSystems({ ...state, softnessRatio, contacts: part.contacts, nodeOfContact }, part.addArms);
+}
+
+/** Adds the contact problems of both bounds. */
+function withSystems(plate: FactoredPlate, addArms: ArmFlexibility): PlateState {
+  const { contacts, unitDeflections, nodeOfContact, softnessRatio } = plate;
+  const n = contacts.length;
+  const nodes = plate.mesh.xIn.length;
+  const plateFlexibility = new Float64Array(n * n);
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j < n; j++) {
+      plateFlexibility[i * n + j] =
+        softnessRatio * unitDeflections[nodeOfContact[i]! * nodes + contacts[j]!.node]!;
+    }
+  const system = (bound: Bound): ContactSystem | null => {
+    const flexibility = plateFlexibility.slice();
+    addArms(bound, flexibility, n);
+    return prepareContact(linksOf(contacts, bound), flexibility);
+  };
+  return { ...plate, systems: { low: system('low'), high: system('high') } };
 }
 
 /** Solves a unit load at each of the nodes, a stripe of right-hand sides at a time, and keeps the deflections. */

@@ -1,17 +1,16 @@
 /** From a piece to a meshed, loaded and factored plate on its contact points. */
-import { armFlexibility } from '../bracket';
 import type { Job, Mix, Piece } from '../job';
-import { pieceRegion, rovingOf } from '../job';
+import { rovingOf } from '../job';
 import type { Point, Region } from '../outline';
-import { polygonAreaIn2 } from '../outline';
 import type { Locate, PlateLayout, PlateMesh } from '../plate';
-import { bendingMatrix, buildLocator, layOutPlate, meshRegion } from '../plate';
-import type { BearingPlan } from './bearing-grid';
-import { planBearings } from './bearings';
+import { bendingMatrix } from '../plate';
+import { stands } from './bearings';
 import type { CaseLabel } from './bound-state';
 import { concreteState } from './concrete-state';
 import type { LiveCase } from './live-loads';
 import { liveCases, workingLoadCases } from './live-loads';
+import type { BearingSet, MeshedPiece } from './meshed-piece';
+import { armsOf, cannot, meshPiece, nothingStands, standingSet } from './meshed-piece';
 import { deadLoad, liveLoad } from './nodal-loads';
 import { shapeOf } from './piece-shape';
 import type { ArmFlexibility, PlateState } from './plate-state';
@@ -30,7 +29,6 @@ import type {
   PieceWeight,
   Stability,
 } from './types';
-import { carriedWeights, weigh } from './weight';
 
 export interface AnalyseOptions {
   /** Day of the job, or null for the finished state at 28 days. */
@@ -39,16 +37,15 @@ export interface AnalyseOptions {
   readonly meshSizeIn: number | null;
   /** About how many places of the roving patch are tried; left out, as many as a verdict needs. */
   readonly rovingPlaces?: number;
+  /**
+   * A moment of the swap: ids of the supports that stand, whatever their days say, under self weight and the working load. The
+   * contact points of every support of the piece are then nodes, so that all moments of a piece share one mesh.
+   */
+  readonly standing?: readonly string[];
 }
-/** Chords of arcs in the analysed outline leave the arc by this much at the most. */
-const CHORD_IN = 1 / 32;
-const FINEST_MESH_IN = 1;
-const COARSEST_MESH_IN = 3;
-const MESH_SHARE = 0.9;
-const COARSEST_BY_THICKNESS_IN = 2;
-const MOST_NODES = 4_000;
-/** Contact points along a line, at the closest. */
-const CONTACT_STEP_IN = 3;
+
+/** Contact points of all supports of a piece together, at the most, where each moment bears on some of them only. */
+export const MOST_CONTACTS_OF_ALL = 240;
 /** About how many places of the roving patch are tried. */
 const ROVING_PLACES = 125;
 /** A piece meshed, loaded and factored, before any load case is solved. */
@@ -80,68 +77,75 @@ export type PrepareResult =
   | { readonly ok: false; readonly cannot: CannotAnalyse };
 /** Meshes, loads and factors a piece on a day. Values, not exceptions, for what cannot be prepared. */
 export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): PrepareResult {
-  const mix = job.mixes.find((candidate) => candidate.id === piece.mixId);
-  if (mix === undefined) return cannot('shape', `No mix "${piece.mixId}" is in the job.`);
-  const ageDays = options.day === null ? null : options.day - piece.pourDay;
-  if (ageDays !== null && ageDays < 1) {
-    return cannot(
-      'not-cast',
-      `On day ${options.day} the concrete is not hard: it is poured on day ${piece.pourDay}.`,
-    );
-  }
-  const plan = pieceRegion(piece, CHORD_IN);
-  if (!plan.ok) return cannot('shape', plan.problems[0]?.sentence ?? 'The outline cannot be used.');
-  const region: Region = { outer: plan.outer, holes: plan.holes };
-
-  const meshSizeIn = options.meshSizeIn ?? meshSizeFor(region, piece.thicknessIn);
-  const bearingPlans = planBearings(piece, region, options.day, Math.max(CONTACT_STEP_IN, 2 * meshSizeIn));
-  if (bearingPlans.length === 0) {
-    return cannot(
-      'no-support',
-      'Nothing is drawn under this piece that stands on this day. Draw what holds it.',
-    );
-  }
-  const meshed = meshRegion({
-    outer: region.outer,
-    holes: region.holes,
-    fixedPoints: bearingPlans.flatMap(({ spots }) => spots.map(({ at }) => at)),
-    segments: [],
-    sizeIn: meshSizeIn,
+  const { day, standing } = options;
+  const early = notCast(piece, day);
+  if (early !== null) return early;
+  const supports =
+    standing === undefined ? piece.supports.filter((support) => stands(support, day)) : piece.supports;
+  const result =
+    standing === undefined
+      ? meshPiece(job, piece, supports, options.meshSizeIn)
+      : meshPiece(job, piece, supports, options.meshSizeIn, MOST_CONTACTS_OF_ALL);
+  if (!result.ok) return result;
+  const { meshed } = result;
+  const set = standing === undefined ? meshed : standingSet(meshed, (id) => standing.includes(id));
+  if (set.bearings.length === 0) return nothingStands();
+  const { mesh, layout } = meshed;
+  return completePiece(meshed, set, options, (concrete, addArms) => {
+    const bending = bendingMatrix(concrete.modulusPsi, piece.thicknessIn, concrete.poisson);
+    return buildPlateState(mesh, layout, bending, set.contacts, addArms);
   });
-  if (!meshed.ok) return cannot('mesh', meshed.problem.sentence);
-  const { mesh } = meshed;
-  const { bearings, contacts, alongArmIn } = numberContacts(bearingPlans, meshed.fixedNodes);
+}
 
+/** That the concrete of a piece is not hard on a day; null where it is. */
+export function notCast(
+  piece: Piece,
+  day: number | null,
+): { readonly ok: false; readonly cannot: CannotAnalyse } | null {
+  if (day === null || day - piece.pourDay >= 1) return null;
+  return cannot('not-cast', `On day ${day} the concrete is not hard: it is poured on day ${piece.pourDay}.`);
+}
+
+/**
+ * Weighs and loads a meshed piece on the bearings that stand, on the plate that `plateOf` gives for its concrete. `ready` has the
+ * loads of a moment of the swap where they are known already.
+ */
+export function completePiece(
+  meshed: MeshedPiece,
+  set: BearingSet,
+  { day, standing, rovingPlaces }: Pick<AnalyseOptions, 'day' | 'standing' | 'rovingPlaces'>,
+  plateOf: (concrete: ConcreteState, addArms: ArmFlexibility) => PlateState,
+  ready?: { readonly loads: LoadSet; readonly freeOf: (state: PlateState) => FreeDeflections },
+): PrepareResult {
+  const { job, piece, mix, region, mesh, layout, locate, weight, carried } = meshed;
+  const { plans, bearings, contacts } = set;
+  const ageDays = day === null ? null : day - piece.pourDay;
   const concrete = concreteState(job, piece, mix, ageDays);
-  const carried = carriedWeights(piece, region.holes);
-  const weight = weigh(piece, mix, region, carried);
   const shape = shapeOf(piece, region, bearings);
   const onTheWay =
-    options.day !== null && (ageDays! < 28 || bearings.some(({ support }) => support.lastDay !== null));
+    standing !== undefined ||
+    (ageDays !== null && (ageDays < 28 || bearings.some(({ support }) => support.lastDay !== null)));
   const { roving, cases, remarks } = onTheWay
     ? { roving: null, cases: workingLoadCases(job.swap.workingLoadPsf), remarks: [] }
     : liveCases(
         piece,
         region,
         shape.axisRad,
-        rovingSpacingIn(weight.areaIn2, options.rovingPlaces ?? ROVING_PLACES),
+        rovingSpacingIn(weight.areaIn2, rovingPlaces ?? ROVING_PLACES),
         besides(shape),
         printersOf(job),
       );
 
-  const locate = locatorOf(mesh);
-  const loads: LoadSet = {
+  const loads: LoadSet = ready?.loads ?? {
     dead: deadLoad(mesh, locate, region, weight.slabLb / weight.areaIn2, carried),
     live: cases.map(({ live }) => liveLoad(mesh, locate, live, shape.axisRad)),
   };
-  const layout = layOutPlate(mesh);
-  const bending = bendingMatrix(concrete.modulusPsi, piece.thicknessIn, concrete.poisson);
-  const addArms = armsOf(bearings, alongArmIn);
-  const state = buildPlateState(mesh, layout, bending, contacts, addArms);
+  const addArms = armsOf(set);
+  const state = plateOf(concrete, addArms);
   if (state.systems.low === null || state.systems.high === null) {
     return cannot('no-support', 'Everything under this piece lies in one line, so nothing holds it level.');
   }
-  const set = roving ?? rovingOf(piece);
+  const used = roving ?? rovingOf(piece);
   return {
     ok: true,
     prepared: {
@@ -159,9 +163,9 @@ export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): P
       state,
       addArms,
       loads,
-      free: freeDeflections(state, loads),
+      free: ready?.freeOf(state) ?? freeDeflections(state, loads),
       labels: [{ id: 'self', words: 'self weight and what it carries', live: { kind: 'none' } }, ...cases],
-      stability: judgeStability(bearingPlans, weight, liveForces(cases)),
+      stability: judgeStability(plans, weight, liveForces(cases)),
       roving: onTheWay
         ? {
             setting: 'working',
@@ -169,85 +173,19 @@ export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): P
             source: `${job.swap.workingLoadPsf} psf of people and kit, as set in the job`,
           }
         : {
-            setting: set?.setting ?? 'none',
-            forceLbf: set?.forceLbf ?? 0,
-            source: set?.source ?? 'set to none',
+            setting: used?.setting ?? 'none',
+            forceLbf: used?.forceLbf ?? 0,
+            source: used?.source ?? 'set to none',
           },
       remarks,
     },
   };
-}
-function cannot(
-  reason: CannotAnalyse['reason'],
-  sentence: string,
-): { readonly ok: false; readonly cannot: CannotAnalyse } {
-  return { ok: false, cannot: { reason, sentence } };
-}
-
-/**
- * Mesh size of a piece: nine tenths of its thickness, because below one thickness plate theory means little, but no finer than 1 in
- * and never so fine that it has more than MOST_NODES nodes. A hexagonal lattice has 1 / (0.866 s^2) nodes an in2.
- */
-export function meshSizeFor(region: Region, thicknessIn: number): number {
-  const fromNodes = Math.sqrt(polygonAreaIn2(region.outer) / (0.866 * MOST_NODES));
-  const fromThickness = Math.min(MESH_SHARE * thicknessIn, COARSEST_BY_THICKNESS_IN);
-  return Math.min(COARSEST_MESH_IN, Math.max(FINEST_MESH_IN, fromThickness, fromNodes));
 }
 
 function rovingSpacingIn(areaIn2: number, places: number): number {
   return Math.max(3, Math.sqrt((2 * areaIn2) / places));
 }
 
-function numberContacts(
-  plans: readonly BearingPlan[],
-  fixedNodes: Int32Array,
-): { bearings: Bearing[]; contacts: Contact[]; alongArmIn: (number | null)[] } {
-  const contacts: Contact[] = [];
-  const alongArmIn: (number | null)[] = [];
-  let fixed = 0;
-  const bearings = plans.map(({ bearing, spots }, index): Bearing => {
-    const own: number[] = [];
-    for (const spot of spots) {
-      const node = fixedNodes[fixed++]!;
-      if (node < 0) continue;
-      own.push(contacts.length);
-      alongArmIn.push(spot.alongArmIn);
-      contacts.push({
-        node,
-        at: spot.at,
-        bearing: index,
-        acts: spot.acts,
-        lowLbfPerIn: spot.lowLbfPerIn,
-        highLbfPerIn: spot.highLbfPerIn,
-        gapIn: spot.gapIn,
-        tributaryIn2: spot.tributaryIn2,
-      });
-    }
-    return { ...bearing, contacts: own };
-  });
-  return { bearings, contacts, alongArmIn };
-}
-
-/** Adds the give of every bracket's arm and fixing between the contacts on it. */
-function armsOf(bearings: readonly Bearing[], alongArmIn: readonly (number | null)[]): ArmFlexibility {
-  return (bound, into, count) => {
-    for (const { support, contacts } of bearings) {
-      if (support.kind !== 'bracket') continue;
-      const own = contacts.filter((i) => alongArmIn[i] !== null);
-      if (own.length === 0) continue;
-      const give = armFlexibility({
-        bracket: support,
-        bound,
-        positionsIn: own.map((i) => alongArmIn[i]!),
-      });
-      own.forEach((i, p) => {
-        own.forEach((j, q) => {
-          into[i * count + j] = into[i * count + j]! + give[p * own.length + q]!;
-        });
-      });
-    }
-  };
-}
 /** Places of the roving patch besides the grid: the middle of the span and the end of the overhang. */
 function besides(shape: PieceShape): Point[] {
   const points: Point[] = [];
@@ -259,15 +197,4 @@ function liveForces(cases: readonly LiveCase[]): { forceLbf: number; at: Point }
   return cases.flatMap(({ live }) =>
     live.kind === 'roving' ? [{ forceLbf: live.forceLbf, at: live.centre }] : [],
   );
-}
-function locatorOf(mesh: PlateMesh): Locate {
-  const find = buildLocator(mesh);
-  return (xIn, yIn, into) => {
-    const place = find(xIn, yIn);
-    if (place === null) return -1;
-    into[0] = place.l1;
-    into[1] = place.l2;
-    into[2] = place.l3;
-    return place.triangle;
-  };
 }

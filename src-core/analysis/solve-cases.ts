@@ -1,7 +1,7 @@
 /** Many load cases on one plate state: contact first, then the plate's displacements and moments case by case. */
 import type { ContactSolution, ContactSystem, MomentField } from '../plate';
 import { bankOf, LANES_PER_BANK, LANES_PER_STRIPE, resultantOf, solveContact } from '../plate';
-import type { NodalLoad, PlateState } from './plate-state';
+import type { FactoredPlate, NodalLoad, PlateState } from './plate-state';
 import { addForces, addSharedForces } from './plate-state';
 import type { Bound } from './types';
 
@@ -37,15 +37,15 @@ export interface FreeDeflections {
 }
 
 /** What the loads alone would deflect at each contact, in the frame, by reciprocity from the unit loads there. */
-export function freeDeflections(state: PlateState, loads: LoadSet): FreeDeflections {
-  const { unitDeflections, contactNodes, nodeOfContact, contacts } = state;
+export function freeDeflections(state: FactoredPlate, loads: LoadSet): FreeDeflections {
+  const { unitDeflections, contactNodes, nodeOfContact, contacts, softnessRatio } = state;
   const nodes = state.mesh.xIn.length;
   const under = (load: NodalLoad): Float64Array => {
     const atNodes = Float64Array.from(contactNodes, (_, c) => {
       let sum = 0;
       for (let i = 0; i < load.node.length; i++)
         sum += load.lbf[i]! * unitDeflections[c * nodes + load.node[i]!]!;
-      return sum;
+      return softnessRatio * sum;
     });
     return Float64Array.from(contacts, (_, i) => atNodes[nodeOfContact[i]!]!);
   };
@@ -67,59 +67,87 @@ export function solveCases(
   const system = state.systems[bound];
   if (system === null)
     throw new Error(`contacts lie in one line: ${state.contacts.length} points, bound ${bound}`);
-  const { mesh, factor } = state;
+  const { mesh, rowAt, softnessRatio } = state;
   const nodes = mesh.xIn.length;
-  const { rowAt } = state;
-  const nodesOfContacts = Int32Array.from(state.contacts, ({ node }) => node);
+  const settled = settleCases(state, bound, loads, free, combinations);
+  const wIn = new Float64Array(nodes);
+  sweepCases(state, loads, settled, (index, moments, bank, lane) => {
+    const one = settled[index]!;
+    const [q0, q1, q2] = one.contact.rigidIn as unknown as [number, number, number];
+    const perX = q1 / system.scaleIn;
+    const perY = q2 / system.scaleIn;
+    const base = q0 - perX * system.centreXIn - perY * system.centreYIn;
+    for (let node = 0; node < nodes; node++) {
+      const bent = softnessRatio * bank[rowAt[node]! + lane]!;
+      wIn[node] = bent + base + perX * mesh.xIn[node]! + perY * mesh.yIn[node]!;
+    }
+    visit({ ...one, index, wIn, moments });
+  });
+}
+
+/** A case with its contact found: what pushes where. */
+export type SettledCase = Pick<SolvedCase, 'combination' | 'contact' | 'asIfHeld' | 'totalLbf'> & {
+  /** Node of each contact. */
+  readonly contactNodes: Int32Array;
+};
+
+/** Finds the contact of every combination with one stiffness bound, in order; the bound must have a contact system. */
+export function settleCases(
+  state: PlateState,
+  bound: Bound,
+  loads: LoadSet,
+  free: FreeDeflections,
+  combinations: readonly Combination[],
+): SettledCase[] {
+  const system = state.systems[bound]!;
+  const contactNodes = Int32Array.from(state.contacts, ({ node }) => node);
   const deadResultant = resultantOfLoad(state, system, loads.dead);
   const liveResultants = loads.live.map((load) => resultantOfLoad(state, system, load));
-
-  const { room } = state;
-  const { banks, fields } = room;
-  const wIn = new Float64Array(nodes);
   let start: Uint8Array | undefined;
-
-  const settle = (combination: Combination, lane: number): Settled => {
+  return combinations.map((combination) => {
     const resultant = combine(deadResultant, liveResultants, combination);
     const freeIn = combine(free.dead, free.live, combination);
     let contact = solveContact(system, freeIn, resultant, start === undefined ? {} : { start });
     const asIfHeld = contact.turnsOver;
     if (asIfHeld) contact = solveContact(system, freeIn, resultant, { held: true });
     else start ??= contact.bears;
-    const live = loads.live[combination.liveIndex];
-    if (live !== undefined) addForces(state, lane, live.node, live.lbf, combination.liveFactor);
-    addForces(state, lane, nodesOfContacts, contact.reactionLbf, -1);
-    return { combination, contact, asIfHeld, totalLbf: resultant[0]! };
-  };
+    return { combination, contact, asIfHeld, totalLbf: resultant[0]!, contactNodes };
+  });
+}
 
-  for (let from = 0; from < combinations.length; from += LANES_PER_STRIPE) {
-    const stripe = combinations.slice(from, from + LANES_PER_STRIPE);
+/**
+ * Sweeps settled cases of one factor through it, a stripe at a time, and hands over the moments of each, and the bank and lane in
+ * which its deflections lie. They may have been settled on different contact points and with concrete of different stiffness:
+ * moments under given forces depend on neither.
+ */
+export function sweepCases(
+  state: Pick<FactoredPlate, 'factor' | 'rowAt' | 'room'>,
+  loads: LoadSet,
+  settled: readonly SettledCase[],
+  visit: (index: number, moments: MomentField, bank: Float64Array, lane: number) => void,
+): void {
+  const { factor, room } = state;
+  const { banks, fields } = room;
+  for (let from = 0; from < settled.length; from += LANES_PER_STRIPE) {
+    const stripe = settled.slice(from, from + LANES_PER_STRIPE);
     banks.fill(0);
-    const deadFactors = stripe.map(({ deadFactor }) => deadFactor);
+    const deadFactors = stripe.map(({ combination }) => combination.deadFactor);
     addSharedForces(state, loads.dead.node, loads.dead.lbf, deadFactors);
-    const settled = stripe.map(settle);
+    stripe.forEach(({ combination, contact, contactNodes }, lane) => {
+      const live = loads.live[combination.liveIndex];
+      if (live !== undefined) addForces(state, lane, live.node, live.lbf, combination.liveFactor);
+      addForces(state, lane, contactNodes, contact.reactionLbf, -1);
+    });
     room.forward(stripe.length, 0);
     room.backward(stripe.length);
     for (let first = 0; first < stripe.length; first += LANES_PER_BANK) {
       const bank = bankOf(factor, banks, first);
       const count = Math.min(LANES_PER_BANK, stripe.length - first);
       room.readMoments(first);
-      for (let lane = 0; lane < count; lane++) {
-        const one = settled[first + lane]!;
-        const [q0, q1, q2] = one.contact.rigidIn as unknown as [number, number, number];
-        const perX = q1 / system.scaleIn;
-        const perY = q2 / system.scaleIn;
-        const base = q0 - perX * system.centreXIn - perY * system.centreYIn;
-        for (let node = 0; node < nodes; node++) {
-          wIn[node] = bank[rowAt[node]! + lane]! + base + perX * mesh.xIn[node]! + perY * mesh.yIn[node]!;
-        }
-        visit({ ...one, index: from + first + lane, wIn, moments: fields[lane]! });
-      }
+      for (let lane = 0; lane < count; lane++) visit(from + first + lane, fields[lane]!, bank, lane);
     }
   }
 }
-
-type Settled = Pick<SolvedCase, 'combination' | 'contact' | 'asIfHeld' | 'totalLbf'>;
 
 function resultantOfLoad(state: PlateState, system: ContactSystem, load: NodalLoad): Float64Array {
   const { xIn, yIn } = state.mesh;

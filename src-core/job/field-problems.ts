@@ -1,6 +1,8 @@
 /** Turns the schema's findings into sentences that name the field, what it says and what it may say. */
 import type { z } from 'zod';
-import { describePath, memberOf, pieceIdAt, unitOf } from './field-words';
+import type { UnitSystem } from '../units';
+import { describePath, memberOf, pieceIdAt } from './field-words';
+import { printFigure } from './figures';
 import type { FieldPath, JobProblem, ReadingCode } from './problem';
 import { shorten, writePath } from './problem';
 
@@ -23,7 +25,10 @@ export function splitIssues(issues: readonly Issue[]): Issue[] {
   );
 }
 
-/** The problem of one finding, as `splitIssues` gives them, about the file `root`. */
+/**
+ * The problem of one finding, as `splitIssues` gives them, about the job `root`. The sentence fits a file as well as a
+ * form; its figures are in the units in which the job is shown.
+ */
 export function fieldProblem(root: unknown, issue: Issue): JobProblem {
   if (issue.code === 'unrecognized_keys') {
     const key = issue.keys[0]!;
@@ -31,16 +36,23 @@ export function fieldProblem(root: unknown, issue: Issue): JobProblem {
     return problem(root, [...issue.path, key], 'unknown-field', sentence);
   }
   const value = issue.path.reduce<unknown>(memberOf, root);
-  const [code, says] = wording(issue, value, unitOf(String(issue.path[issue.path.length - 1] ?? '')));
+  const field = String(issue.path[issue.path.length - 1] ?? '');
+  const system = shownIn(root);
+  const [code, says] = wording(issue, value, (figure) => printFigure(figure, field, system));
   const place = describePath(root, issue.path);
   return problem(root, issue.path, code, `${place.charAt(0).toUpperCase()}${place.slice(1)} ${says}.`);
 }
 
-function wording(issue: Issue, value: unknown, unit: string): [ReadingCode, string] {
+/** The system in which the job asks to be shown, also where the rest of it cannot be read. */
+function shownIn(root: unknown): UnitSystem {
+  return memberOf(root, 'shownIn') === 'metric' ? 'metric' : 'imperial';
+}
+
+function wording(issue: Issue, value: unknown, print: (figure: number) => string): [ReadingCode, string] {
   switch (issue.code) {
     case 'invalid_type':
       if (value === undefined) return ['missing-field', 'is missing'];
-      return ['wrong-type', `must be ${typeWords(issue.expected)}; the file has ${show(value)}`];
+      return ['wrong-type', `must be ${typeWords(issue.expected)}; it is ${show(value)}`];
     case 'too_small':
     case 'too_big': {
       const isLeast = issue.code === 'too_small';
@@ -51,22 +63,26 @@ function wording(issue: Issue, value: unknown, unit: string): [ReadingCode, stri
       }
       if (issue.origin === 'array') {
         const has = Array.isArray(value) ? value.length : 0;
-        return ['wrong-length', `must have at ${isLeast ? 'least' : 'most'} ${limit} entries; it has ${has}`];
+        return [
+          'wrong-length',
+          `must have at ${isLeast ? 'least' : 'most'} ${limit} ${limit === 1 ? 'entry' : 'entries'}; it has ${has}`,
+        ];
       }
       const bound = isLeast ? 'at least' : 'at most';
+      const figure = typeof value === 'number' && Number.isFinite(value) ? print(value) : show(value);
       const words = issue.inclusive === false ? (isLeast ? 'more than' : 'less than') : bound;
-      return ['out-of-range', `must be ${withUnit(limit, unit)(words)}; the file has ${show(value)}`];
+      return ['out-of-range', `must be ${words} ${print(limit)}; it is ${figure}`];
     }
     case 'invalid_value':
-      return ['unknown-choice', `must be ${choices(issue.values)}; the file has ${show(value)}`];
+      return ['unknown-choice', `must be ${choices(issue.values)}; it is ${show(value)}`];
     case 'invalid_union':
       if (value === undefined)
         return ['missing-field', `is missing; it must be ${choices(issueOptions(issue))}`];
-      return ['unknown-choice', `must be ${choices(issueOptions(issue))}; the file has ${show(value)}`];
+      return ['unknown-choice', `must be ${choices(issueOptions(issue))}; it is ${show(value)}`];
     case 'invalid_format':
       return ['wrong-text', `cannot be ${show(value)}: ${issue.message}`];
     default:
-      return ['wrong-type', `is not understood: the file has ${show(value)}`];
+      return ['wrong-type', `is not understood: it is ${show(value)}`];
   }
 }
 
@@ -128,10 +144,6 @@ const TYPES: Readonly<Record<string, string>> = {
 
 function typeWords(expected: string): string {
   return TYPES[expected] ?? `of the kind ${expected}`;
-}
-
-function withUnit(limit: number, unit: string): (bound: string) => string {
-  return (bound) => `${bound} ${limit}${unit === '' ? '' : ` ${unit}`}`;
 }
 
 function choices(options: readonly unknown[]): string {

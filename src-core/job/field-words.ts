@@ -1,25 +1,7 @@
 /** Names fields and things of a job file in a builder's words. */
+import { splitUnit } from './figures';
 import type { FieldPath } from './problem';
 import { shorten } from './problem';
-
-/** Last word of a field's name where it is a unit, and how the unit is written. */
-const UNITS: Readonly<Record<string, string>> = {
-  In: 'in',
-  In2: 'in2',
-  Ft3: 'ft3',
-  Ft3AnHour: 'ft3 an hour',
-  Gal: 'gal',
-  Lb: 'lb',
-  Lbf: 'lbf',
-  Psi: 'psi',
-  Psf: 'psf',
-  Pcf: 'pcf',
-  Pcy: 'lb/yd3',
-  Deg: 'degrees',
-  C: 'deg C',
-  Mph: 'mph',
-  Days: 'days',
-};
 
 /** One thing of a list, by the list's name. */
 const ONE_OF: Readonly<Record<string, string>> = {
@@ -48,23 +30,10 @@ const ONE_OF: Readonly<Record<string, string>> = {
   ticks: 'tick',
 };
 
-/** Unit of a field by the end of its name, or ''. */
-export function unitOf(field: string): string {
-  const words = splitName(field);
-  for (let from = 1; from < words.length; from++) {
-    const unit = UNITS[words.slice(from).join('')];
-    if (unit !== undefined) return unit;
-  }
-  return '';
-}
-
 /** `radiusIn` as "radius", `cornerRadiusIn` as "corner radius". */
 export function fieldName(field: string): string {
-  const words = splitName(field);
-  for (let from = 1; from < words.length; from++) {
-    if (UNITS[words.slice(from).join('')] !== undefined) return spoken(words.slice(0, from));
-  }
-  return spoken(words);
+  const { words } = splitUnit(field);
+  return words.map((word, i) => (i === 0 ? word : word.toLowerCase())).join(' ');
 }
 
 /**
@@ -105,12 +74,4 @@ function calledBy(value: unknown): string | null {
     if (typeof text === 'string' && text !== '') return `"${shorten(text)}"`;
   }
   return null;
-}
-
-function splitName(field: string): string[] {
-  return field.split(/(?=[A-Z])/);
-}
-
-function spoken(words: readonly string[]): string {
-  return words.map((word, i) => (i === 0 ? word : word.toLowerCase())).join(' ');
 }

@@ -1,6 +1,7 @@
 /** The pieces of a job in plan, computed once for all cross-checks, and the questions that they ask of it. */
 import type { Point, Region } from '../outline';
 import { clipPatchToRegion, loopsAreaIn2, outlineProblems, polygonAreaIn2 } from '../outline';
+import type { UnitSystem } from '../units';
 import type { Job } from './job';
 import type { Piece } from './piece';
 import type { CutoutInPlan, PieceOutline } from './piece-region';
@@ -24,6 +25,8 @@ export interface PieceInPlan {
   readonly cutouts: readonly CutoutInPlan[];
   /** The slab without the openings that cannot be drawn; null where the outline itself is at fault. */
   readonly region: Region | null;
+  /** System in which sentences print its lengths. */
+  readonly shownIn: UnitSystem;
 }
 
 export interface JobInPlan {
@@ -33,14 +36,15 @@ export interface JobInPlan {
 
 /** Every piece's outline and openings, sound or not. */
 export function jobInPlan(job: Job): JobInPlan {
-  return { job, pieces: job.pieces.map(pieceInPlan) };
+  return { job, pieces: job.pieces.map((piece, index) => pieceInPlan(piece, index, job.shownIn)) };
 }
 
-function pieceInPlan(piece: Piece, index: number): PieceInPlan {
-  const outline = pieceOutline(piece);
-  const cutouts = piece.cutouts.map((_, cutout) => cutoutInPlan(piece, cutout));
+function pieceInPlan(piece: Piece, index: number, shownIn: UnitSystem): PieceInPlan {
+  const outline = pieceOutline(piece, { shownIn });
+  const cutouts = piece.cutouts.map((_, cutout) => cutoutInPlan(piece, cutout, { shownIn }));
   const holes = cutouts.flatMap((cutout) => (cutout.ok ? [cutout.points] : []));
-  return { piece, index, outline, cutouts, region: outline.ok ? { outer: outline.outer, holes } : null };
+  const region = outline.ok ? { outer: outline.outer, holes } : null;
+  return { piece, index, outline, cutouts, region, shownIn };
 }
 
 /** Why a list of corners is no polygon, or null. */

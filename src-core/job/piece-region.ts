@@ -1,12 +1,20 @@
 /** A piece in plan: its outline with corner radii and its openings, or what is wrong with them. */
 import type { OutlineProblem, Point } from '../outline';
 import { cutoutOutline, roundCorners, signedAreaIn2 } from '../outline';
+import type { UnitSystem } from '../units';
+import { printExactLength } from './figures';
 import type { Piece } from './piece';
 import type { CrossCheckCode, JobProblem } from './problem';
 import { writePath } from './problem';
 
 /** Chords leave an arc by at most this much. */
 const CHORD_IN = 1 / 64;
+
+/** How a piece is laid out: chords within a tolerance of its arcs, and the system in which a misfit is worded. */
+interface Layout {
+  readonly chordToleranceIn?: number;
+  readonly shownIn?: UnitSystem;
+}
 
 export type PieceRegion =
   | {
@@ -33,8 +41,8 @@ export type CutoutInPlan =
  * whether the cutouts lie inside the outline; the cross-checks do.
  */
 export function pieceRegion(piece: Piece, chordToleranceIn = CHORD_IN): PieceRegion {
-  const outline = pieceOutline(piece, chordToleranceIn);
-  const cutouts = piece.cutouts.map((_, index) => cutoutInPlan(piece, index, chordToleranceIn));
+  const outline = pieceOutline(piece, { chordToleranceIn });
+  const cutouts = piece.cutouts.map((_, index) => cutoutInPlan(piece, index, { chordToleranceIn }));
   const problems = [outline, ...cutouts].flatMap((part) => (part.ok ? [] : part.problems));
   if (!outline.ok || problems.length > 0) return { ok: false, problems };
   const holes = cutouts.flatMap((cutout) => (cutout.ok ? [cutout.points] : []));
@@ -42,9 +50,13 @@ export function pieceRegion(piece: Piece, chordToleranceIn = CHORD_IN): PieceReg
 }
 
 /** The outline alone, counter-clockwise whichever way round it is written. */
-export function pieceOutline(piece: Piece, chordToleranceIn = CHORD_IN): PieceOutline {
+export function pieceOutline(
+  piece: Piece,
+  { chordToleranceIn = CHORD_IN, shownIn = 'imperial' }: Layout = {},
+): PieceOutline {
   const rounding = roundCorners(piece.corners, chordToleranceIn);
-  if (!rounding.ok) return { ok: false, problems: worded(piece, [], 'The outline', rounding.problems) };
+  if (!rounding.ok)
+    return { ok: false, problems: worded(piece, [], 'The outline', rounding.problems, shownIn) };
   const { points, sourceEdges } = rounding.outline;
   if (signedAreaIn2(points) > 0) return { ok: true, outer: points, edgeOfPoint: sourceEdges };
   const n = points.length;
@@ -56,11 +68,16 @@ export function pieceOutline(piece: Piece, chordToleranceIn = CHORD_IN): PieceOu
 }
 
 /** One cutout's outline, counter-clockwise. */
-export function cutoutInPlan(piece: Piece, index: number, chordToleranceIn = CHORD_IN): CutoutInPlan {
+export function cutoutInPlan(
+  piece: Piece,
+  index: number,
+  { chordToleranceIn = CHORD_IN, shownIn = 'imperial' }: Layout = {},
+): CutoutInPlan {
   const outline = cutoutOutline(piece.cutouts[index]!.shape, chordToleranceIn);
   if (outline.ok) return { ok: true, points: outline.points };
   const subject = `Cutout ${piece.cutouts[index]!.id}`;
-  return { ok: false, problems: worded(piece, ['cutouts', index, 'shape'], subject, outline.problems) };
+  const path = ['cutouts', index, 'shape'];
+  return { ok: false, problems: worded(piece, path, subject, outline.problems, shownIn) };
 }
 
 const CODES: { readonly [K in OutlineProblem['code']]: CrossCheckCode } = {
@@ -77,11 +94,18 @@ function worded(
   under: readonly (string | number)[],
   subject: string,
   problems: readonly OutlineProblem[],
+  shownIn: UnitSystem,
 ): JobProblem[] {
-  return problems.map(({ code, path, sentence }) => ({
+  return problems.map(({ code, path, sentence, radius }) => ({
     code: CODES[code],
     path: writePath([...under, ...path]),
     pieceId: piece.id,
-    sentence: `${subject} of "${piece.name}" cannot be built: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`,
+    sentence: `${subject} of "${piece.name}" cannot be built: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}${fitWords(radius, shownIn)}`,
   }));
+}
+
+function fitWords(radius: OutlineProblem['radius'], shownIn: UnitSystem): string {
+  if (radius === undefined) return '';
+  const { askedIn, largestIn } = radius;
+  return ` It is ${printExactLength(askedIn, shownIn)}; ${printExactLength(largestIn, shownIn)} would fit.`;
 }

@@ -40,8 +40,9 @@ export function cutoutOutline(shape: CutoutShape, chordToleranceIn: number): Cut
       if (rounded.ok) return rounded;
       const largestIn = Math.min(shape.widthIn, shape.depthIn) / 2;
       if (rounded.problems.some(({ code }) => code !== 'radius-does-not-fit')) return rounded;
-      const sentence = `The ${shape.radiusIn} in corner radius does not fit the cutout; ${largestIn} in would.`;
-      return { ok: false, problems: [{ code: 'radius-does-not-fit', path: ['radiusIn'], sentence }] };
+      const sentence = 'The corner radius does not fit the cutout.';
+      const radius = { askedIn: shape.radiusIn, largestIn };
+      return { ok: false, problems: [{ code: 'radius-does-not-fit', path: ['radiusIn'], sentence, radius }] };
     }
   }
 }

@@ -15,7 +15,10 @@ export interface OutlineProblem {
     | 'rounding-crosses';
   /** Steps from the outline down to the field at fault, e.g. `['corners', 2, 'radiusIn']`. */
   readonly path: readonly (string | number)[];
+  /** Without lengths: the outline knows no units to print them in. */
   readonly sentence: string;
+  /** A radius that does not fit, and the largest that would. */
+  readonly radius?: { readonly askedIn: number; readonly largestIn: number };
 }
 
 export interface CornerPair {

@@ -115,7 +115,8 @@ function misfit(fillets: readonly Fillet[], i: number): OutlineProblem[] {
     {
       code: 'radius-does-not-fit',
       path: ['corners', i, 'radiusIn'],
-      sentence: `The ${own.corner.radiusIn} in radius at corner ${i + 1} does not fit its edges; ${largestIn} in would.`,
+      sentence: `The radius at corner ${i + 1} does not fit its edges.`,
+      radius: { askedIn: own.corner.radiusIn, largestIn },
     },
   ];
 }

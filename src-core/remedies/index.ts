@@ -3,3 +3,4 @@ export type { PatchedJob, PatchProblem } from './patch';
 export { applyChange, applyPatch, undoPatch } from './patch';
 export type { SearchOptions } from './search';
 export { searchChanges } from './search';
+export { thicker } from './thickness-ladder';

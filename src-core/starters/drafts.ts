@@ -47,7 +47,7 @@ export function lightMesh({ makeId }: Setting, thicknessIn: number): SteelDraft 
   return {
     kind: 'mesh',
     id: makeId('mesh'),
-    label: '2 x 2 in light mesh, 14 gauge',
+    label: 'light mesh',
     wireIn: 0.08,
     spacingIn: 2,
     crossWireIn: 0.08,

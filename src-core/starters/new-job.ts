@@ -9,7 +9,7 @@ type MixDraft = JobDraft['mixes'][number];
 /** The mix of a new job: a generic bag, at the strength that such bags state. */
 const NEW_MIX: MixDraft = {
   id: 'worktop-mix',
-  name: 'Bagged countertop mix, 80 lb',
+  name: 'Bagged countertop mix',
   strengthPsi: 5000,
   strengthFrom: 'bag',
   workingMinutes: 60,

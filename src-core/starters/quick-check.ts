@@ -90,14 +90,14 @@ function crossedBars(setting: Setting, thicknessIn: number): SteelDraft[] {
     {
       ...shared,
       id: setting.makeId('bars-along'),
-      label: '#3 at 6 in, along',
+      label: '#3 bars along',
       angleDeg: 0,
       depthIn: middleIn + bar.diameterIn / 2,
     },
     {
       ...shared,
       id: setting.makeId('bars-across'),
-      label: '#3 at 6 in, across, on the long bars',
+      label: '#3 bars across, on the long ones',
       angleDeg: 90,
       depthIn: middleIn - bar.diameterIn / 2,
     },

@@ -20,7 +20,7 @@ export type StarterId =
 export interface Starter {
   readonly id: StarterId;
   readonly name: string;
-  /** What it is and what it sits on, in a line. */
+  /** What it is and what it sits on, in a line that is true in any units. */
   readonly words: string;
 }
 
@@ -29,25 +29,25 @@ export const STARTERS: readonly Starter[] = [
   {
     id: 'bar-ledge',
     name: 'Bar ledge on a wall',
-    words: '8 ft long, 8 in out past a stud wall, on steel arms at every second stud.',
+    words: 'Out past a stud wall, on steel arms at every second stud.',
   },
   {
     id: 'straight-counter',
     name: 'Straight counter',
-    words: '8 ft along a wall on three base cabinets.',
+    words: 'Along a wall on three base cabinets.',
   },
   {
     id: 'corner-counter',
     name: 'Corner counter with a sink',
     words: 'Two walls, five cabinets, a sink hung under its rim and a tap hole.',
   },
-  { id: 'hearth', name: 'Hearth', words: '46 x 20 in on two block piers.' },
-  { id: 'bench', name: 'Bench on piers', words: '54 x 16 in outdoors, on two block piers.' },
-  { id: 'pier-cap', name: 'Pier cap', words: '20 x 20 in on a 16 in pier, with drips all round.' },
+  { id: 'hearth', name: 'Hearth', words: 'Low down, on two block piers.' },
+  { id: 'bench', name: 'Bench on piers', words: 'Outdoors, past two block piers at either end.' },
+  { id: 'pier-cap', name: 'Pier cap', words: 'Out past its pier all round, with a drip under every edge.' },
   {
     id: 'foot-ledge',
     name: 'Foot ledge',
-    words: '8 ft along a wall, on a ledger at the back and steel arms at every stud.',
+    words: 'Along a wall, on a ledger at the back and steel arms at every stud.',
   },
 ];
 

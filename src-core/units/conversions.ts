@@ -19,6 +19,9 @@ export const IN_PER_FT = 12;
 export const IN_PER_YD = 36;
 export const IN2_PER_FT2 = IN_PER_FT ** 2;
 export const IN3_PER_FT3 = IN_PER_FT ** 3;
+export const IN3_PER_YD3 = IN_PER_YD ** 3;
+/** Cubic inches in a US liquid gallon. Exact. Source: NIST SP 811 B.8, gallon (US). */
+export const IN3_PER_GAL = 231;
 export const OZ_PER_LB = 16;
 export const LBF_PER_KIP = 1000;
 
@@ -38,3 +41,5 @@ export const N_PER_MM3_PER_LBF_PER_IN3 = N_PER_LBF / MM_PER_IN ** 3;
 export const N_M_PER_LBF_IN = (N_PER_LBF * MM_PER_IN) / 1000;
 /** Litres in a cubic inch: 0.016 387 064. */
 export const L_PER_IN3 = MM_PER_IN ** 3 / 1_000_000;
+/** Metres a second in a mile an hour: 0.447 04. Exact. Source: NIST SP 811 B.8, mile per hour. */
+export const M_PER_S_PER_MPH = (5280 * IN_PER_FT * MM_PER_IN) / 1000 / 3600;

@@ -106,7 +106,7 @@ export function lookAtPiece(job: Job, piece: Piece, options: CheckJobOptions = {
     weightLb: analysis?.weight.slabLb ?? 0,
     centroid: analysis?.weight.centre ?? { xIn: 0, yIn: 0 },
     thicknessIn: piece.thicknessIn,
-    verdict: judge(checks, limits, undefined),
+    verdict: judge(checks, limits, analysis === null ? checks[0]?.needs : undefined),
     checks,
     reactions: analysis === null ? [] : reactionsOf(analysis),
     governing: analysis === null ? null : governingOf(analysis),
@@ -130,13 +130,14 @@ export function seekChanges(
   const limits = options.limits ?? DEFAULT_LIMITS;
   const { checks } = looked.result;
   const failing = checks.filter(({ level }) => !stands(level));
-  const search = lookForChanges(job, piece, failing, day, limits, options);
+  // a piece without anything under it needs what its check names; where that stands is for the person to draw
+  const search = looked.analysis === null ? null : lookForChanges(job, piece, failing, day, limits, options);
   const looksOnTheWay = day === null && options.looksOnTheWay !== false && options.isCancelled?.() !== true;
   return {
     analysis: looked.analysis,
     result: {
       ...looked.result,
-      verdict: judge(checks, limits, passingNeeds(search)),
+      verdict: looked.analysis === null ? looked.result.verdict : judge(checks, limits, passingNeeds(search)),
       worstOnTheWay: looksOnTheWay ? worstOnTheWay(job, piece, limits) : null,
       changes: search?.changes ?? [],
       triedInVain: search?.failed.map(({ words }) => words) ?? [],

@@ -2,8 +2,10 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { runScript } from './project.mjs';
+import { ROOT, runScript } from './project.mjs';
 
+/** Where playwright.config.ts lets its results be written. */
+const WINDOW_REPORT = join(ROOT, 'dist', 'window-tests.json');
 /** Random jobs of each kind in a test run; `npm run fuzz` tries ten thousand. */
 const FUZZ_COUNT = '300';
 
@@ -14,6 +16,7 @@ export const STEPS = [
   { name: 'unit', run: () => vitest('unit') },
   { name: 'reference', run: () => vitest('reference') },
   { name: 'fuzz', run: () => vitest('fuzz', { FUZZ_COUNT }) },
+  { name: 'window', run: windowTests },
 ];
 
 /** Lines for the end of a run and its exit code. A step that failed without a failed test counts as one. */
@@ -43,6 +46,24 @@ export function readVitestReport(report, code) {
   const skipped = numPendingTests + numTodoTests;
   const failed = numFailedTests + skipped;
   return { isOk: code === 0 && failed === 0 && passed > 0, passed, failed };
+}
+
+/** What a report of playwright says. A test that was skipped, or passed only at a second try, makes a run fail. */
+export function readWindowReport({ stats }, code) {
+  const failed = stats.unexpected + stats.skipped + stats.flaky;
+  return { isOk: code === 0 && failed === 0 && stats.expected > 0, passed: stats.expected, failed };
+}
+
+/** The built window in Chromium, through the real loopback host. */
+function windowTests() {
+  rmSync(WINDOW_REPORT, { force: true });
+  const code = runScript('node_modules/@playwright/test/cli.js', ['test']);
+  try {
+    return readWindowReport(JSON.parse(readFileSync(WINDOW_REPORT, 'utf8')), code);
+  } catch (error) {
+    console.error(`window: no report was written: ${error.message}`);
+    return { isOk: false, passed: 0, failed: 0 };
+  }
 }
 
 function plain(script, args) {

@@ -1,17 +1,17 @@
 import { useMemo, useState } from 'react';
 import { setField } from '../../src-core/edit';
 import type { Piece } from '../../src-core/job';
+import { ChoiceField } from '../forms/fields/ChoiceField';
 import { LengthField } from '../forms/fields/LengthField';
 import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
 import { densityOf, pieceFacts } from '../pieces/piece-facts';
 import { useJob, useStore } from '../state/store-context';
 import { useVerdict } from '../state/verdict-store';
-import { ChoiceField } from './ChoiceField';
 import { CompareTable } from './CompareTable';
 import styles from './CompareVersions.module.css';
 import { FINISH_CHOICES, PROFILE_CHOICES, versionWords, weightDifference } from './compare-rows';
-import type { Choices } from './instead';
+import type { Choices, ProfileKind } from './instead';
 import { choose, drawnProfile, insteadArgs, insteadJob, insteadOf, isAsDrawn } from './instead';
 import { PigmentField } from './PigmentField';
 import { useAside } from './useAside';
@@ -86,16 +86,15 @@ export function CompareVersions({ piece }: Props) {
           value={PROFILE_CHOICES.find(({ value }) => value === drawnProfile(changed))?.value ?? null}
           choices={PROFILE_CHOICES}
           noneWords="as drawn"
-          onChoose={(profile) => take({ profile })}
+          onCommit={(profile: ProfileKind) => take({ profile })}
         />
         <ChoiceField
           label="Finish"
           value={changed.finish}
           choices={FINISH_CHOICES}
-          noneWords="as drawn"
-          onChoose={(finish) => take({ finish })}
+          onCommit={(finish: Piece['finish']) => take({ finish })}
         />
-        <PigmentField colour={changed.colour} onChange={(colour) => take({ colour })} />
+        <PigmentField colour={changed.colour} onCommit={(colour) => take({ colour })} />
         {trouble.map((sentence) => (
           <p key={sentence} className={styles.trouble} role="alert">
             {sentence}

@@ -1,7 +1,8 @@
 /** The other version of a piece: the drawn one with what was chosen for it put in. */
 
 import { setField } from '../../src-core/edit';
-import type { EdgeProfile, Job, Piece, Reinforcement } from '../../src-core/job';
+import type { EdgeProfile, Job, Piece } from '../../src-core/job';
+import { thicker } from '../../src-core/remedies';
 
 export type ProfileKind = Exclude<EdgeProfile['kind'], 'own'>;
 
@@ -22,7 +23,7 @@ export interface Choices {
 export function insteadOf(piece: Piece, choices: Choices): Piece {
   const { thicknessIn, profile, finish, colour } = choices;
   return {
-    ...(thicknessIn === undefined ? piece : atThickness(piece, thicknessIn)),
+    ...(thicknessIn === undefined ? piece : thicker(piece, thicknessIn)),
     ...(profile === undefined ? {} : { edges: withProfile(piece, profile) }),
     ...(finish === undefined ? {} : { finish }),
     ...(colour === undefined ? {} : { colour }),
@@ -81,21 +82,6 @@ export function insteadJob(job: Job, piece: Piece, choices: Choices): OtherJob {
   return edited.ok
     ? { ok: true, job: edited.job }
     : { ok: false, sentences: edited.problems.map(({ sentence }) => sentence) };
-}
-
-function atThickness(piece: Piece, thicknessIn: number): Piece {
-  const addedIn = thicknessIn - piece.thicknessIn;
-  return {
-    ...piece,
-    thicknessIn,
-    topElevationIn: piece.topElevationIn + addedIn,
-    reinforcement: piece.reinforcement.map((steel) => keepBottomCover(steel, piece.thicknessIn, addedIn)),
-  };
-}
-
-function keepBottomCover(steel: Reinforcement, thicknessIn: number, addedIn: number): Reinforcement {
-  if (steel.kind !== 'bars' && steel.kind !== 'mesh') return steel;
-  return steel.depthIn >= thicknessIn / 2 ? { ...steel, depthIn: steel.depthIn + addedIn } : steel;
 }
 
 function withProfile({ edges, corners }: Piece, kind: ProfileKind): NonNullable<Piece['edges']> {

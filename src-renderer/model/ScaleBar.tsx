@@ -17,7 +17,7 @@ export function ScaleBar({ ticks, overWords }: Props) {
   return (
     <div className={styles.bar}>
       <div className={styles.scale}>
-        <div className={styles.gradient} style={{ backgroundImage: GRADIENT }} />
+        <div className={styles.gradient} data-scale="" style={{ backgroundImage: GRADIENT }} />
         <ol className={styles.ticks}>
           {ticks.map(({ share, words }) => (
             <li

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { addStarter } from '../../src-core/edit';
 import type { StarterId } from '../../src-core/starters';
 import { Button } from '../look/Button';
-import { useStore } from '../state/store-context';
+import { useJob, useStore } from '../state/store-context';
 import styles from './AddPieceSheet.module.css';
 import { clearPlace } from './clear-place';
 import { SheetBody } from './SheetBody';
@@ -16,6 +16,7 @@ interface Props {
 /** Adds a starter beside what is drawn, and picks it out. */
 export function AddPieceSheet({ onClose }: Props) {
   const store = useStore();
+  const system = useJob().shownIn;
   const [problems, setProblems] = useState<readonly string[]>([]);
   const add = (starterId: StarterId) => {
     const { history, run } = store.getState();
@@ -32,7 +33,7 @@ export function AddPieceSheet({ onClose }: Props) {
         outline corner by corner, use "Draw a piece" in the plan.
       </p>
       {problems.length > 0 && <Trouble sentence="The piece was not added." details={problems} />}
-      <StarterCards onChoose={add} />
+      <StarterCards system={system} onChoose={add} />
     </SheetBody>
   );
 }

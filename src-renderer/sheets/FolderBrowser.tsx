@@ -1,5 +1,5 @@
 import { CornerLeftUp, FileText, Folder } from 'lucide-react';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Form, Input, Label, ListBox, ListBoxItem, TextField } from 'react-aria-components';
 import { Button } from '../look/Button';
 import styles from './FolderBrowser.module.css';
@@ -19,14 +19,21 @@ interface Props {
 /** A folder of the host: its path, the way up, and what is in it. */
 export function FolderBrowser({ folder, onJob, onPath, pathLabel }: Props) {
   const { listing, trouble, isWaiting, look } = folder;
-  const [typed, setTyped] = useState('');
-  useEffect(() => setTyped(listing?.path ?? ''), [listing?.path]);
+  /** What a person has typed since; null shows the folder. A folder that arrives meanwhile leaves it alone. */
+  const [typed, setTyped] = useState<string | null>(null);
+  const isAsked = useRef(false);
+  const shown = listing?.path ?? null;
+  useEffect(() => {
+    if (shown !== null && isAsked.current) setTyped(null);
+    isAsked.current = false;
+  }, [shown]);
   const parent = listing?.parent ?? null;
   const choose = (path: string) => {
     const entry = listing?.entries.find((one) => one.path === path);
     if (entry === undefined) return;
-    if (entry.kind === 'folder') look(entry.path);
-    else onJob(entry);
+    if (entry.kind === 'job') return onJob(entry);
+    setTyped(null);
+    look(entry.path);
   };
   return (
     <div className={styles.browser}>
@@ -34,18 +41,23 @@ export function FolderBrowser({ folder, onJob, onPath, pathLabel }: Props) {
         className={styles.path!}
         onSubmit={(event) => {
           event.preventDefault();
-          if (typed.trim() !== '') onPath(typed.trim());
+          if (typed === null || typed.trim() === '') return;
+          isAsked.current = true;
+          onPath(typed.trim());
         }}
       >
         <Button
           isIcon
           aria-label="Up to the folder above"
           isDisabled={parent === null}
-          onPress={() => look(parent)}
+          onPress={() => {
+            setTyped(null);
+            look(parent);
+          }}
         >
           <CornerLeftUp size={16} aria-hidden />
         </Button>
-        <TextField className={styles.field!} value={typed} onChange={setTyped}>
+        <TextField className={styles.field!} value={typed ?? shown ?? ''} onChange={setTyped}>
           <Label className={styles.label!}>{pathLabel}</Label>
           <Input className={styles.input!} spellCheck="false" />
         </TextField>

@@ -1,5 +1,7 @@
 import type { HostApi } from '../../src-core/host-contract';
 import { Button } from '../look/Button';
+import { Prose } from '../look/Prose';
+import { useJob } from '../state/store-context';
 import styles from './KeysSheet.module.css';
 import { keyGroups } from './key-table';
 import { SheetBody } from './SheetBody';
@@ -12,9 +14,10 @@ interface Props {
 
 /** Every shortcut, as this computer's keyboard has it. */
 export function KeysSheet({ host, onClose }: Props) {
+  const system = useJob().shownIn;
   const about = useAnswer(host, 'about', {});
   const platform = about.state === 'answered' ? about.reply.platform : 'windows';
-  const groups = keyGroups(platform);
+  const groups = keyGroups(platform, system);
   return (
     <SheetBody title="Keys" isText onClose={onClose} foot={<Button onPress={onClose}>Close</Button>}>
       <div className={styles.groups}>
@@ -30,7 +33,9 @@ export function KeysSheet({ host, onClose }: Props) {
             <tbody>
               {rows.map(({ does, keys }) => (
                 <tr key={does}>
-                  <th scope="row">{does}</th>
+                  <th scope="row">
+                    <Prose text={does} />
+                  </th>
                   <td>
                     <kbd>{keys}</kbd>
                   </td>

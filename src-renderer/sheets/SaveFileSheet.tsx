@@ -29,7 +29,8 @@ export function SaveFileSheet({ host, files, onClose }: Props) {
   const [replaces, setReplaces] = useState<string | null>(null);
   const [isSaving, setSaving] = useState(false);
 
-  const { listing } = folder;
+  // while another folder is on its way, saving would still go to the one before it
+  const listing = folder.isWaiting ? null : folder.listing;
   const platform = about.state === 'answered' ? about.reply.platform : 'windows';
   const reading = readFileName(typed);
   const standing =

@@ -35,7 +35,10 @@ export function QuickCheck({ files, onClose }: Props) {
       foot={<Button onPress={() => setChoosing(false)}>Back to the quick check</Button>}
     >
       <p>One piece that stands as it is, in a job of its own. Change its sizes from there.</p>
-      <StarterCards onChoose={(id) => files.openFresh({ ...starterJob(id), shownIn: system })} />
+      <StarterCards
+        system={system}
+        onChoose={(id) => files.openFresh({ ...starterJob(id), shownIn: system })}
+      />
     </SheetBody>
   );
 }

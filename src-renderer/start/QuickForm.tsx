@@ -1,8 +1,8 @@
 import type { QuickFields } from '../../src-core/starters';
 import { QUICK_OVERHANG } from '../../src-core/starters';
 import type { UnitSystem } from '../../src-core/units';
+import { ChoiceField } from '../forms/fields/ChoiceField';
 import { LengthField } from '../forms/fields/LengthField';
-import { ChoiceField } from './ChoiceField';
 import styles from './QuickForm.module.css';
 import type { ChoiceName, SizeName } from './quick-form';
 import { choicesOf, withChoice, withSize } from './quick-form';
@@ -18,7 +18,10 @@ export function QuickForm({ fields, system, onChange }: Props) {
   const choice = <N extends ChoiceName>(name: N) => ({
     value: fields[name],
     choices: choicesOf(name, fields),
-    onChoose: (chosen: QuickFields[N]) => onChange(withChoice(fields, name, chosen)),
+    onCommit: (chosen: QuickFields[N]) => {
+      onChange(withChoice(fields, name, chosen));
+      return null;
+    },
   });
   const size = (name: SizeName) => ({
     valueIn: fields[name],

@@ -1,3 +1,4 @@
+import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import { Trouble } from '../sheets/Trouble';
 import styles from './QuickVerdict.module.css';
@@ -31,10 +32,12 @@ export function QuickVerdict({ verdict, problems }: Props) {
               </span>
               {answer.words}
             </p>
-            <p className={styles.why}>{answer.why}</p>
+            <p className={styles.why}>
+              <Prose text={answer.why} />
+            </p>
             {answer.change !== null && (
               <p>
-                <strong>What to change:</strong> {answer.change}
+                <strong>What to change:</strong> <Prose text={answer.change} />
               </p>
             )}
           </>

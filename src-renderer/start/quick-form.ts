@@ -7,7 +7,7 @@ export type ChoiceName = 'kind' | 'bearing' | 'steel' | 'held';
 export type SizeName = 'lengthIn' | 'depthIn' | 'thicknessIn' | 'overhangIn';
 
 export interface Choice<Id extends string> {
-  readonly id: Id;
+  readonly value: Id;
   readonly words: string;
 }
 
@@ -32,7 +32,7 @@ const WORDS: { readonly [N in ChoiceName]: { readonly [Id in QuickFields[N]]: st
 /** Answers that a question leaves open beside the others, in words, the usual one first. */
 export function choicesOf<N extends ChoiceName>(name: N, fields: QuickFields): Choice<QuickFields[N]>[] {
   const words: Readonly<Record<string, string>> = WORDS[name];
-  return openAnswers(name, fields).map((id) => ({ id: id as QuickFields[N], words: words[id]! }));
+  return openAnswers(name, fields).map((id) => ({ value: id as QuickFields[N], words: words[id]! }));
 }
 
 function openAnswers(name: ChoiceName, { kind, bearing }: QuickFields): readonly string[] {

@@ -16,28 +16,35 @@ export function startKeepingDrafts(
   let timer: ReturnType<typeof setTimeout> | undefined;
   let wasUnsaved = false;
   let hasTold = false;
-  const keep = async () => {
-    const state = store.getState();
-    const unsaved = isUnsaved(state);
-    const { name, path } = state.file;
+  const reaching = async (work: () => Promise<unknown>) => {
     try {
-      if (unsaved) await host.ask('keepDraft', { path, name, text: textOfJob(state.history.job) });
-      else if (wasUnsaved) await host.ask('dropDraft', {});
-      if (unsaved !== wasUnsaved) await host.ask('setUnsaved', { isUnsaved: unsaved, name });
-      wasUnsaved = unsaved;
+      await work();
       hasTold = false;
     } catch {
-      if (!hasTold)
+      if (!hasTold) {
         onTrouble('The host of this window does not answer: nothing can be saved until it is back.');
+      }
       hasTold = true;
     }
   };
-  const later = () => {
+  const keep = () => {
+    const { file, history } = store.getState();
+    const { name, path } = file;
+    void reaching(() => host.ask('keepDraft', { path, name, text: textOfJob(history.job) }));
+  };
+  const look = () => {
+    const state = store.getState();
+    const unsaved = isUnsaved(state);
     clearTimeout(timer);
-    timer = setTimeout(() => void keep(), KEEP_AFTER_MS);
+    if (unsaved) timer = setTimeout(keep, KEEP_AFTER_MS);
+    if (unsaved === wasUnsaved) return;
+    wasUnsaved = unsaved;
+    // at once, so that a window closed right after the first change still asks
+    void reaching(() => host.ask('setUnsaved', { isUnsaved: unsaved, name: state.file.name }));
+    if (!unsaved) void reaching(() => host.ask('dropDraft', {}));
   };
   const stop = store.subscribe((state, before) => {
-    if (state.history.job !== before.history.job || state.file !== before.file) later();
+    if (state.history.job !== before.history.job || state.file !== before.file) look();
   });
   const ask = (event: BeforeUnloadEvent) => {
     if (isUnsaved(store.getState())) event.preventDefault();

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../src-core/units';
 import type { PieceResult } from '../../src-core/verdict';
 import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
+import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import { useStore } from '../state/store-context';
 import type { PieceVerdict } from '../state/verdict-store';
@@ -47,13 +48,15 @@ export function ChangeList({ result, isStale, isSearching, system }: Props) {
         {rows.map(({ change, title, level, worst, weight, parts }) => (
           <li key={change.id} className={styles.row}>
             <div className={styles.words}>
-              <p className={styles.title}>{title}</p>
+              <p className={styles.title}>
+                <Prose text={title} />
+              </p>
               <p className={styles.cost}>
-                <VerdictMark level={level} size={12} /> {[worst, weight].join(', ')}
+                <VerdictMark level={level} size={12} /> <Prose text={[worst, weight].join(', ')} />
               </p>
               {parts.map((part) => (
                 <p key={part} className={styles.cost}>
-                  {part}
+                  <Prose text={part} />
                 </p>
               ))}
             </div>
@@ -67,7 +70,9 @@ export function ChangeList({ result, isStale, isSearching, system }: Props) {
         <Collapsed title={`Tried in vain (${result.triedInVain.length})`}>
           <ul className={styles.vain}>
             {result.triedInVain.map((words) => (
-              <li key={words}>{words}</li>
+              <li key={words}>
+                <Prose text={words} />
+              </li>
             ))}
           </ul>
         </Collapsed>

@@ -1,6 +1,7 @@
 import type { Check } from '../../src-core/checks';
 import type { UnitSystem } from '../../src-core/units';
 import { Button } from '../look/Button';
+import { Prose } from '../look/Prose';
 import { useStore } from '../state/store-context';
 import styles from './CheckWorkings.module.css';
 import { comparedWords } from './check-rows';
@@ -17,7 +18,9 @@ export function CheckWorkings({ check, system }: Props) {
   const compared = comparedWords(check, system);
   return (
     <div className={styles.open}>
-      <p>{check.words}</p>
+      <p>
+        <Prose text={check.words} />
+      </p>
       {compared !== null && (
         <dl className={styles.compared}>
           <dt>Demand</dt>
@@ -29,7 +32,9 @@ export function CheckWorkings({ check, system }: Props) {
       {check.cautions.length > 0 && (
         <ul className={styles.cautions} aria-label="Cautions">
           {check.cautions.map((caution) => (
-            <li key={caution}>{caution}</li>
+            <li key={caution}>
+              <Prose text={caution} />
+            </li>
           ))}
         </ul>
       )}

@@ -1,6 +1,7 @@
 import { printRatio } from '../../src-core/report';
 import type { OnTheWay as Moment } from '../../src-core/verdict';
 import { Heading } from '../look/Heading';
+import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import styles from './OnTheWay.module.css';
 
@@ -17,7 +18,7 @@ export function OnTheWay({ moment: { day, level, ratio, words } }: Props) {
         <VerdictMark level={level} size={14} />
         <span>
           {`Day ${day}, ${printRatio(ratio)} of the limit. `}
-          {words}
+          <Prose text={words} />
         </span>
       </p>
     </section>

@@ -1,4 +1,5 @@
 import { Button } from '../look/Button';
+import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import { useStore } from '../state/store-context';
 import styles from './SiteList.module.css';
@@ -18,12 +19,20 @@ export function SiteList({ rows }: Props) {
           <h3 className={styles.title}>
             <VerdictMark level={level} size={14} /> {title}
           </h3>
-          <p>{words}</p>
-          {numbers !== '' && <p className={styles.numbers}>{numbers}</p>}
+          <p>
+            <Prose text={words} />
+          </p>
+          {numbers !== '' && (
+            <p className={styles.numbers}>
+              <Prose text={numbers} />
+            </p>
+          )}
           {cautions.length > 0 && (
             <ul className={styles.cautions} aria-label="Cautions">
               {cautions.map((caution) => (
-                <li key={caution}>{caution}</li>
+                <li key={caution}>
+                  <Prose text={caution} />
+                </li>
               ))}
             </ul>
           )}

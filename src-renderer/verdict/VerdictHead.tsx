@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../src-core/units';
+import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import type { PieceVerdict } from '../state/verdict-store';
 import { answerWords } from './answer-words';
@@ -41,15 +42,21 @@ export function VerdictHead({ name, verdict, system }: Props) {
       )}
       {verdict !== undefined && (
         <>
-          <p>{verdict.result.verdict.why}</p>
+          <p>
+            <Prose text={verdict.result.verdict.why} />
+          </p>
           {verdict.result.verdict.flags.length > 0 && (
             <ul className={styles.flags} aria-label="Beside the verdict">
               {flagWords(verdict.result.verdict.flags).map((words) => (
-                <li key={words}>{words}</li>
+                <li key={words}>
+                  <Prose text={words} />
+                </li>
               ))}
             </ul>
           )}
-          <p className={styles.line}>{pieceLine(verdict.result, system)}</p>
+          <p className={styles.line}>
+            <Prose text={pieceLine(verdict.result, system)} />
+          </p>
         </>
       )}
     </header>

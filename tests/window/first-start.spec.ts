@@ -5,7 +5,7 @@ test('a first start asks eight things of a bar ledge and says that it needs a ti
   await expect(page.getByRole('heading', { name: 'Will it stand?' })).toBeVisible();
   const fields = page.getByRole('region', { name: 'The piece' });
   await expect(fields.getByRole('textbox')).toHaveCount(4);
-  const verdict = page.getByRole('region', { name: 'Verdict' });
+  const verdict = page.getByRole('region', { name: 'Verdict', exact: true });
   await expect(verdict).toContainText(/Needs a (tie|corbel)/);
   await expect(verdict).toContainText('What to change:');
 
@@ -20,7 +20,7 @@ test('a first start asks eight things of a bar ledge and says that it needs a ti
 
 test('the quick check opens in the drawing with the verdict it gave', async ({ window }) => {
   const page = window;
-  const verdict = page.getByRole('region', { name: 'Verdict' });
+  const verdict = page.getByRole('region', { name: 'Verdict', exact: true });
   await expect(verdict).toContainText(/Needs a/);
   const said =
     (await verdict

@@ -57,7 +57,10 @@ export { expect };
 async function startHost(folder: string): Promise<Host> {
   const child = spawn(
     process.execPath,
-    ['--import', 'tsx', 'src-main/browser-host/main.ts', '--no-browser', '--user-folder', folder],
+    [
+      ...['--import', 'tsx', 'src-main/browser-host/main.ts', '--no-browser'],
+      ...['--user-folder', folder, '--job-folder', folder],
+    ],
     { stdio: ['ignore', 'pipe', 'inherit'] },
   );
   const address = await addressOf(child);

@@ -1,8 +1,9 @@
 /** Cutouts lie inside the outline with concrete left all round, and apart from each other. */
+import { printExactLength } from '../figures';
 import type { JobInPlan, PieceInPlan } from '../in-plan';
 import { cutoutClearance, cutoutGaps } from '../in-plan';
 import type { JobProblem } from '../problem';
-import { inches, pieceProblem } from './problem-at';
+import { pieceProblem } from './problem-at';
 
 /** Less concrete than this beside an opening cannot be cast and stripped whole. Common practice, no source. */
 const LEAST_RIB_IN = 1;
@@ -15,7 +16,7 @@ export function cutoutsInSlab({ pieces }: JobInPlan): JobProblem[] {
 }
 
 function againstOutline(at: PieceInPlan): JobProblem[] {
-  const { outline, piece } = at;
+  const { outline, piece, shownIn } = at;
   if (!outline.ok) return [];
   return at.cutouts.flatMap((cutout, i) => {
     if (!cutout.ok) return [];
@@ -26,7 +27,7 @@ function againstOutline(at: PieceInPlan): JobProblem[] {
       return [pieceProblem(at, 'cutout-outside', ['cutouts', i, 'shape'], sentence)];
     }
     if (clearanceIn >= LEAST_RIB_IN - ROUNDING_IN) return [];
-    const sentence = `${called} leaves ${inches(clearanceIn)} of concrete to the edge; leave at least ${LEAST_RIB_IN} in.`;
+    const sentence = `${called} leaves ${printExactLength(clearanceIn, shownIn)} of concrete to the edge; leave at least ${printExactLength(LEAST_RIB_IN, shownIn)}.`;
     return [pieceProblem(at, 'cutout-near-edge', ['cutouts', i, 'shape'], sentence)];
   });
 }
@@ -40,7 +41,7 @@ function againstEachOther(at: PieceInPlan): JobProblem[] {
     const pair = `Cutouts "${a.name ?? a.id}" and "${b.name ?? b.id}" of "${at.piece.name}"`;
     const sentence =
       gapIn > 0
-        ? `${pair} leave ${inches(gapIn)} of concrete between them; leave at least ${LEAST_RIB_IN} in.`
+        ? `${pair} leave ${printExactLength(gapIn, at.shownIn)} of concrete between them; leave at least ${printExactLength(LEAST_RIB_IN, at.shownIn)}.`
         : `${pair} overlap.`;
     return [pieceProblem(at, 'cutouts-overlap', ['cutouts', other, 'shape'], sentence)];
   });

@@ -1,8 +1,9 @@
 /** Edge profiles that can be formed: an own profile has its points, and nothing is taller than the slab. */
+import { printExactLength } from '../figures';
 import type { JobInPlan, PieceInPlan } from '../in-plan';
 import type { PieceEdge } from '../piece';
 import type { JobProblem } from '../problem';
-import { inches, pieceProblem } from './problem-at';
+import { pieceProblem } from './problem-at';
 
 type FreeEdge = Extract<PieceEdge, { kind: 'free' }>;
 
@@ -44,7 +45,7 @@ function heights(at: PieceInPlan, { profile, dripGroove }: FreeEdge, edge: numbe
   return parts
     .filter(([heightIn]) => heightIn > thicknessIn)
     .map(([heightIn, path, what]) => {
-      const sentence = `On edge ${edge + 1} of "${name}" ${what} is ${inches(heightIn)} high, more than the slab's ${inches(thicknessIn)}.`;
+      const sentence = `On edge ${edge + 1} of "${name}" ${what} is ${printExactLength(heightIn, at.shownIn)} high, more than the slab's ${printExactLength(thicknessIn, at.shownIn)}.`;
       return pieceProblem(at, 'profile-too-tall', ['edges', edge, ...path], sentence);
     });
 }

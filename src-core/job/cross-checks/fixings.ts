@@ -1,8 +1,9 @@
 /** A bracket's fixing and arm can be made: the counts agree, and no wall is thicker than half its section. */
+import { printExactLength } from '../figures';
 import type { JobInPlan, PieceInPlan } from '../in-plan';
 import type { JobProblem } from '../problem';
 import type { ArmSection, BracketSupport } from '../support';
-import { inches, pieceProblem, supportWords } from './problem-at';
+import { pieceProblem, supportWords } from './problem-at';
 
 /** Names fixings with more fasteners in a row than in all, rows above the heel, and sections without a hollow. */
 export function fixings({ pieces }: JobInPlan): JobProblem[] {
@@ -24,7 +25,7 @@ function counts(at: PieceInPlan, bracket: BracketSupport, index: number): JobPro
     problems.push(pieceProblem(at, 'fixing-count', [...path, 'topCount'], sentence));
   }
   if (fixing.leverIn > bracket.heelIn) {
-    const sentence = `${called} has its top row ${inches(fixing.leverIn)} above the toe of a heel only ${inches(bracket.heelIn)} high.`;
+    const sentence = `${called} has its top row ${printExactLength(fixing.leverIn, at.shownIn)} above the toe of a heel only ${printExactLength(bracket.heelIn, at.shownIn)} high.`;
     problems.push(pieceProblem(at, 'fixing-count', [...path, 'leverIn'], sentence));
   }
   return problems;
@@ -33,7 +34,7 @@ function counts(at: PieceInPlan, bracket: BracketSupport, index: number): JobPro
 function walls(at: PieceInPlan, bracket: BracketSupport, index: number): JobProblem[] {
   const limit = wallLimit(bracket.arm);
   if (limit === null || limit.wallIn <= limit.mostIn) return [];
-  const sentence = `The ${supportWords(bracket)} has an arm with a wall of ${inches(limit.wallIn)}; its section allows at most ${inches(limit.mostIn)}.`;
+  const sentence = `The ${supportWords(bracket)} has an arm with a wall of ${printExactLength(limit.wallIn, at.shownIn)}; its section allows at most ${printExactLength(limit.mostIn, at.shownIn)}.`;
   return [pieceProblem(at, 'wall-too-thick', ['supports', index, 'arm', 'wallIn'], sentence)];
 }
 

@@ -1,8 +1,9 @@
 /** The outline and the shapes of the cutouts can be drawn, and are of a size that a worktop can have. */
+import { printExactLength } from '../figures';
 import type { JobInPlan } from '../in-plan';
 import { polygonAreaIn2, polygonPerimeterIn } from '../in-plan';
 import type { JobProblem } from '../problem';
-import { inches, pieceProblem } from './problem-at';
+import { pieceProblem } from './problem-at';
 
 /** A strip narrower than this all over is a slip of the pen. Common practice, no source. */
 const NARROWEST_IN = 1;
@@ -16,7 +17,7 @@ export function outlines({ pieces }: JobInPlan): JobProblem[] {
     const { outer } = at.outline;
     const widthIn = (2 * polygonAreaIn2(outer)) / polygonPerimeterIn(outer);
     if (widthIn >= NARROWEST_IN - 1e-9) return problems;
-    const sentence = `The outline of "${at.piece.name}" is only about ${inches(widthIn)} wide; check its corners.`;
+    const sentence = `The outline of "${at.piece.name}" is only about ${printExactLength(widthIn, at.shownIn)} wide; check its corners.`;
     return [...problems, pieceProblem(at, 'outline-degenerate', ['corners'], sentence)];
   });
 }

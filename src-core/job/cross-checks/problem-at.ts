@@ -18,11 +18,6 @@ export function jobProblem(code: CrossCheckCode, path: FieldPath, sentence: stri
   return { code, path: writePath(path), sentence };
 }
 
-/** A length as a sentence shows it: at most three decimals. */
-export function inches(lengthIn: number): string {
-  return `${Math.round(lengthIn * 1000) / 1000} in`;
-}
-
 /** A support in words: its kind with its name, else its id. */
 export function supportWords(support: {
   readonly kind: string;

@@ -1,9 +1,10 @@
 /** Mesh and bars lie within the concrete, in depth and in plan, and a bar's area is that of a bar. */
+import { printArea, printExactLength } from '../figures';
 import type { JobInPlan, PieceInPlan } from '../in-plan';
 import { areaBeyondIn2, polygonAreaIn2, polygonFault } from '../in-plan';
 import type { Reinforcement } from '../piece';
 import type { JobProblem } from '../problem';
-import { inches, pieceProblem } from './problem-at';
+import { pieceProblem } from './problem-at';
 
 type Bars = Extract<Reinforcement, { kind: 'bars' }>;
 
@@ -41,15 +42,17 @@ function depth(at: PieceInPlan, index: number, depthIn: number, needsIn: number)
   if (depthIn >= needsIn - ROUNDING_IN && belowIn >= needsIn - ROUNDING_IN) return [];
   const face = depthIn < belowIn ? 'top' : 'bottom';
   const called = `${reinforcement[index]!.kind === 'mesh' ? 'Mesh' : 'Bars'} "${reinforcement[index]!.id}"`;
-  const sentence = `${called} at ${inches(depthIn)} below the top would stick out of the ${face} of "${name}", which is ${inches(thicknessIn)} thick.`;
+  const sentence = `${called} at ${printExactLength(depthIn, at.shownIn)} below the top would stick out of the ${face} of "${name}", which is ${printExactLength(thicknessIn, at.shownIn)} thick.`;
   return [pieceProblem(at, 'steel-outside-depth', ['reinforcement', index, 'depthIn'], sentence)];
 }
 
 function barArea(at: PieceInPlan, index: number, { id, barIn, areaIn2 }: Bars): JobProblem[] {
   const roundIn2 = (Math.PI / 4) * barIn ** 2;
   if (Math.abs(areaIn2 / roundIn2 - 1) <= AREA_SHARE) return [];
-  const shown = Math.round(roundIn2 * 1000) / 1000;
-  const sentence = `Bars "${id}" of "${at.piece.name}" are ${inches(barIn)} thick, about ${shown} in2 each; the file has ${areaIn2} in2.`;
+  const about = printArea(roundIn2, { system: at.shownIn, digits: 3 });
+  const given = printArea(areaIn2, { system: at.shownIn });
+  const thick = printExactLength(barIn, at.shownIn);
+  const sentence = `Bars "${id}" of "${at.piece.name}" are ${thick} thick, which is about ${about} each; their area is given as ${given}.`;
   return [pieceProblem(at, 'bar-area-wrong', ['reinforcement', index, 'areaIn2'], sentence)];
 }
 

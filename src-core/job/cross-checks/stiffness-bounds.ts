@@ -1,4 +1,5 @@
 /** The softer bound of a stiffness is not above the stiffer, and a cabinet's feet have a range. */
+import { printExactLength } from '../figures';
 import type { JobInPlan } from '../in-plan';
 import type { JobProblem } from '../problem';
 import type { StiffnessBounds } from '../support';
@@ -21,7 +22,7 @@ export function stiffnessBounds({ pieces }: JobInPlan): JobProblem[] {
         });
       const feet = support.kind === 'cabinet' ? support.feet : null;
       if (feet === null || feet.shortestIn <= feet.longestIn) return reversed;
-      const sentence = `The feet of the ${supportWords(support)} are at shortest ${feet.shortestIn} in and at longest ${feet.longestIn} in.`;
+      const sentence = `The feet of the ${supportWords(support)} are at shortest ${printExactLength(feet.shortestIn, at.shownIn)} and at longest ${printExactLength(feet.longestIn, at.shownIn)}.`;
       return [...reversed, pieceProblem(at, 'bounds-reversed', ['supports', i, 'feet'], sentence)];
     }),
   );

@@ -56,7 +56,7 @@ export function EntryField<Value>({
     >
       {!isCell && <Label className={row.label!}>{label}</Label>}
       <Input
-        className={styles.input!}
+        className={`${row.box} ${styles.input}`}
         placeholder={emptyWords ?? ''}
         onKeyDown={onKeyDown}
         autoComplete="off"

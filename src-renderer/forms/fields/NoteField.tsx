@@ -32,7 +32,7 @@ export function NoteField({ label, value, onCommit }: Props) {
       isInvalid={entry.sentence !== null}
     >
       <Label className={row.label!}>{label}</Label>
-      <TextArea className={styles.area!} rows={2} onKeyDown={onKeyDown} />
+      <TextArea className={`${row.box} ${styles.area}`} rows={2} onKeyDown={onKeyDown} />
       <FieldComplaint sentence={entry.sentence} />
     </TextField>
   );

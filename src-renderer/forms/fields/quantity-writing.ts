@@ -3,8 +3,11 @@ import type { Refusal, UnitSystem } from '../../../src-core/units';
 import {
   IN_PER_FT,
   IN3_PER_FT3,
+  IN3_PER_GAL,
+  IN3_PER_YD3,
   KG_PER_M3_PER_PCF,
   L_PER_IN3,
+  M_PER_S_PER_MPH,
   MM_PER_IN,
   parseBedStiffness,
   parseDensity,
@@ -33,11 +36,6 @@ import type { Read, Writing } from './typed-entry';
 
 /** Digits that a field shows: enough to read a typed figure back, few enough for its width. */
 const DIGITS = 5;
-/** Cubic inches in a US liquid gallon. Exact. Source: NIST SP 811 (2008) B.8, gallon (US). */
-const IN3_PER_GAL = 231;
-/** Feet in a mile, and so metres a second in a mile an hour: .447 04. Exact. Source: NIST SP 811 (2008) B.8. */
-const M_PER_S_PER_MPH = (5280 * IN_PER_FT * MM_PER_IN) / 1000 / 3600;
-const FT3_PER_YD3 = 27;
 const L_PER_FT3 = L_PER_IN3 * IN3_PER_FT3;
 
 /** How a figure is written in a system. */
@@ -161,7 +159,7 @@ const PLAIN: { readonly [N in PlainName]: PlainQuantity } = {
   dose: {
     units: {
       imperial: { name: 'lb/cu yd', perCore: 1 },
-      metric: { name: 'kg/m3', perCore: KG_PER_M3_PER_PCF / FT3_PER_YD3 },
+      metric: { name: 'kg/m3', perCore: (KG_PER_M3_PER_PCF * IN3_PER_FT3) / IN3_PER_YD3 },
     },
     example: { imperial: 'a dose such as 1.5 lb/cu yd', metric: 'a dose such as 0.9 kg/m3' },
   },

@@ -3,6 +3,7 @@ import { use, useState } from 'react';
 import { Header, Menu, MenuItem, MenuSection, MenuTrigger, Popover } from 'react-aria-components';
 import type { Piece } from '../../../src-core/job';
 import { Button } from '../../look/Button';
+import list from '../../look/PopoverList.module.css';
 import { useStore } from '../../state/store-context';
 import { ADD_WORDS, addGroups, addPart } from '../add-choices';
 import type { PartsField } from '../specs/field';
@@ -46,13 +47,13 @@ export function AddPart({ piece, part }: Props) {
         ) : (
           <MenuTrigger>
             {button}
-            <Popover className={styles.popover!} placement="bottom start">
-              <Menu className={styles.menu!} onAction={(key) => add(String(key))}>
+            <Popover className={list.popover!} placement="bottom start">
+              <Menu className={`${list.list} ${styles.menu}`} onAction={(key) => add(String(key))}>
                 {groups.map(({ title, choices }) => (
                   <MenuSection key={title ?? ''} {...(title === null && { 'aria-label': ADD_WORDS[part] })}>
-                    {title !== null && <Header className={styles.heading}>{title}</Header>}
+                    {title !== null && <Header className={list.heading}>{title}</Header>}
                     {choices.map(({ id, words }) => (
-                      <MenuItem key={id} id={id} className={styles.item!}>
+                      <MenuItem key={id} id={id} className={list.item!}>
                         {words}
                       </MenuItem>
                     ))}

@@ -437,6 +437,47 @@ describe('what does not fit together is named by its path', () => {
   });
 });
 
+describe('lengths in a sentence are in the units in which the job is shown', () => {
+  const cases: [string, string, unknown, string, string][] = [
+    [
+      'a radius of 25 in on a 24 in end',
+      'pieces[0].corners[1].radiusIn',
+      25,
+      'It is 25 in; 24 in would fit.',
+      'It is 635 mm; 609.6 mm would fit.',
+    ],
+    [
+      'a cutout 15/16 in from the edge',
+      'pieces[0].cutouts[1].shape.centre.yIn',
+      22.3125,
+      'leaves 15/16 in of concrete to the edge; leave at least 1 in.',
+      'leaves 23.8125 mm of concrete to the edge; leave at least 25.4 mm.',
+    ],
+    [
+      'a chamfer of 4 in on a 2 in slab',
+      'pieces[0].edges[0].profile',
+      { kind: 'chamfer', sizeIn: 4 },
+      "the profile is 4 in high, more than the slab's 2 in.",
+      "the profile is 101.6 mm high, more than the slab's 50.8 mm.",
+    ],
+    [
+      'a bag of 8 lb of water at least and 7 lb at most',
+      'mixes[0].bag.waterLeastLb',
+      8,
+      'takes at least 8 lb of water but at most 7 lb.',
+      'takes at least 3.629 kg of water but at most 3.175 kg.',
+    ],
+  ];
+  test.each(cases)('%s', (_, at, value, imperial, metric) => {
+    const sentences = (shownIn: string) =>
+      problemsOf(withValue(withValue(smallJob(), at, value), 'shownIn', shownIn)).map(
+        ({ sentence }) => sentence,
+      );
+    expect(sentences('imperial')).toContainEqual(expect.stringContaining(imperial));
+    expect(sentences('metric')).toContainEqual(expect.stringContaining(metric));
+  });
+});
+
 describe('what just fits is taken', () => {
   const cases: [string, string, unknown][] = [
     ['a cutout exactly 1 in from the edge', 'pieces[0].cutouts[1].shape.centre.yIn', 22.25],

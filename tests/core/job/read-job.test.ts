@@ -52,8 +52,8 @@ describe('a file that is no job', () => {
 describe('a wrong field is named by its path, with a sentence', () => {
   const cases: [string, unknown, ProblemCode, string, string][] = [
     ['name', undefined, 'missing-field', 'name', 'Name is missing.'],
-    ['pieces', 'many', 'wrong-type', 'pieces', 'Pieces must be a list in brackets; the file has "many".'],
-    ['pieces', [], 'wrong-length', 'pieces', 'Pieces must have at least 1 entries; it has 0.'],
+    ['pieces', 'many', 'wrong-type', 'pieces', 'Pieces must be a list in brackets; it is "many".'],
+    ['pieces', [], 'wrong-length', 'pieces', 'Pieces must have at least 1 entry; it has 0.'],
     [
       'pieces[1].use',
       'shelf',
@@ -66,21 +66,21 @@ describe('a wrong field is named by its path, with a sentence', () => {
       30,
       'out-of-range',
       'pieces[0].thicknessIn',
-      'Thickness of piece "Counter" must be at most 24 in; the file has 30.',
+      'Thickness of piece "Counter" must be at most 24 in; it is 30 in.',
     ],
     [
       'pieces[0].thicknessIn',
       '2',
       'wrong-type',
       'pieces[0].thicknessIn',
-      'Thickness of piece "Counter" must be a number; the file has "2".',
+      'Thickness of piece "Counter" must be a number; it is "2".',
     ],
     [
       'pieces[0].corners[2].xIn',
       Number.NaN,
       'wrong-type',
       'pieces[0].corners[2].xIn',
-      'X of corner 3 of piece "Counter" must be a number; the file has NaN.',
+      'X of corner 3 of piece "Counter" must be a number; it is NaN.',
     ],
     [
       'pieces[0].thicknes',
@@ -101,7 +101,7 @@ describe('a wrong field is named by its path, with a sentence', () => {
       'oval',
       'unknown-choice',
       'pieces[0].cutouts[0].shape.kind',
-      'Kind of shape of cutout "sink" of piece "Counter" must be one of "rectangle", "circle", "polygon"; the file has "oval".',
+      'Kind of shape of cutout "sink" of piece "Counter" must be one of "rectangle", "circle", "polygon"; it is "oval".',
     ],
     [
       'pieces[0].supports[1].footprint.kind',
@@ -122,7 +122,7 @@ describe('a wrong field is named by its path, with a sentence', () => {
       1.5,
       'wrong-type',
       'pieces[0].supports[0].firstDay',
-      'First day of support "pier-left" of piece "Counter" must be a whole number; the file has 1.5.',
+      'First day of support "pier-left" of piece "Counter" must be a whole number; it is 1.5.',
     ],
     [
       'pieces[0].id',
@@ -168,6 +168,38 @@ describe('a wrong field is named by its path, with a sentence', () => {
   test('two wrong fields give two problems', () => {
     const broken = withValue(withValue(smallJob(), 'pieces[0].thicknessIn', 30), 'pieces[1].copies', 0);
     expect(problemsOf(broken).map(({ path }) => path)).toEqual(['pieces[0].thicknessIn', 'pieces[1].copies']);
+  });
+});
+
+describe('a figure beyond its limits is worded in the units in which the job is shown', () => {
+  const cases: [string, unknown, string, string][] = [
+    ['pieces[0].thicknessIn', 40, 'at most 24 in; it is 40 in', 'at most 609.6 mm; it is 1016 mm'],
+    ['pieces[0].thicknessIn', 24.01, 'at most 24 in; it is 24.01 in', 'at most 609.6 mm; it is 609.854 mm'],
+    ['pieces[0].thicknessIn', 3 / 16, 'at least 1/4 in; it is 3/16 in', 'at least 6.35 mm; it is 4.7625 mm'],
+    ['pieces[0].cutouts[0].shape.radiusIn', -5, 'at least 0 in; it is -5 in', 'at least 0 mm; it is -127 mm'],
+    ['mixes[0].strengthPsi', 450, 'at least 500 psi; it is 450 psi', 'at least 3.4474 MPa; it is 3.1026 MPa'],
+    [
+      'mixes[0].densityPcf',
+      40,
+      'at least 50 pcf; it is 40 pcf',
+      'at least 800.923 kg/m3; it is 640.739 kg/m3',
+    ],
+    ['mixes[0].bag.weightLb', -1, 'at least 0 lb; it is -1 lb', 'at least 0 kg; it is -0.4536 kg'],
+    ['site.weather', { airC: 70 }, 'at most 140 °F; it is 158 °F', 'at most 60 °C; it is 70 °C'],
+    ['crew', { bucketGal: 0 }, 'it is 0 gal', 'it is 0 L'],
+    ['pieces[0].supports[0].firstDay', -1, 'at least 0; it is -1', 'at least 0; it is -1'],
+  ];
+  test.each(cases)('%s = %j', (at, value, imperial, metric) => {
+    const sentence = (shownIn: string) =>
+      problemsOf(withValue(withValue(smallJob(), at, value), 'shownIn', shownIn))[0]!.sentence;
+    expect(sentence('imperial')).toContain(imperial);
+    expect(sentence('metric')).toContain(metric);
+  });
+
+  test('inches serve where the units of the job are themselves wrong', () => {
+    const job = withValue(withValue(smallJob(), 'pieces[0].thicknessIn', 40), 'shownIn', 'cubits');
+    const sentences = problemsOf(job).map(({ sentence }) => sentence);
+    expect(sentences).toContain('Thickness of piece "Counter" must be at most 24 in; it is 40 in.');
   });
 });
 

@@ -66,7 +66,8 @@ describe('outlines of cutouts', () => {
         {
           code: 'radius-does-not-fit',
           path: ['radiusIn'],
-          sentence: 'The 8.5 in corner radius does not fit the cutout; 8 in would.',
+          sentence: 'The corner radius does not fit the cutout.',
+          radius: { askedIn: 8.5, largestIn: 8 },
         },
       ],
     });

@@ -162,9 +162,8 @@ describe('radii that do not fit', () => {
     expect(rounding.ok).toBe(false);
     if (rounding.ok) return;
     expect(rounding.problems.map(({ path }) => path[1])).toEqual([0, 1, 2, 3]);
-    expect(rounding.problems[0]?.sentence).toBe(
-      'The 5.1 in radius at corner 1 does not fit its edges; 5 in would.',
-    );
+    expect(rounding.problems[0]?.sentence).toBe('The radius at corner 1 does not fit its edges.');
+    expect(rounding.problems[0]?.radius).toEqual({ askedIn: 5.1, largestIn: 5 });
   });
 
   test('of an 8 in and a 3 in radius on a 10 in edge the 8 in one is named, with 7 in offered', () => {
@@ -176,7 +175,8 @@ describe('radii that do not fit', () => {
         {
           code: 'radius-does-not-fit',
           path: ['corners', 1, 'radiusIn'],
-          sentence: 'The 8 in radius at corner 2 does not fit its edges; 7 in would.',
+          sentence: 'The radius at corner 2 does not fit its edges.',
+          radius: { askedIn: 8, largestIn: 7 },
         },
       ],
     });

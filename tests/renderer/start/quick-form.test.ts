@@ -8,12 +8,14 @@ const ledge = DEFAULT_QUICK_FIELDS;
 describe('choicesOf', () => {
   it('offers a bar ledge on a stud or a block wall, and no holding down on base cabinets', () => {
     expect(choicesOf('bearing', ledge).map(({ words }) => words)).toEqual(['A stud wall', 'A block wall']);
-    expect(choicesOf('held', QUICK_DEFAULTS.counter).map(({ id }) => id)).toEqual(['loose']);
+    expect(choicesOf('held', QUICK_DEFAULTS.counter).map(({ value }) => value)).toEqual(['loose']);
     expect(choicesOf('held', ledge)).toHaveLength(2);
   });
 
   it('offers every kind of piece and every steel, whatever else is answered', () => {
-    expect(choicesOf('kind', QUICK_DEFAULTS.cap).map(({ id }) => id)).toEqual(Object.keys(QUICK_DEFAULTS));
+    expect(choicesOf('kind', QUICK_DEFAULTS.cap).map(({ value }) => value)).toEqual(
+      Object.keys(QUICK_DEFAULTS),
+    );
     expect(choicesOf('steel', QUICK_DEFAULTS.cap)).toHaveLength(3);
   });
 });
@@ -38,12 +40,12 @@ describe('withChoice', () => {
 
   it('goes through every kind from every kind without an answer that cannot be', () => {
     for (const from of Object.values(QUICK_DEFAULTS)) {
-      for (const { id } of choicesOf('kind', from)) {
-        for (const bearing of choicesOf('bearing', withChoice(from, 'kind', id))) {
-          const fields = withChoice(withChoice(from, 'kind', id), 'bearing', bearing.id);
+      for (const { value } of choicesOf('kind', from)) {
+        for (const bearing of choicesOf('bearing', withChoice(from, 'kind', value))) {
+          const fields = withChoice(withChoice(from, 'kind', value), 'bearing', bearing.value);
           const made = quickCheckJob(fields);
           const wrong = made.ok ? [] : made.problems.filter(({ field }) => !field.endsWith('In'));
-          expect(wrong, `${from.kind} to ${id} on ${bearing.id}`).toEqual([]);
+          expect(wrong, `${from.kind} to ${value} on ${bearing.value}`).toEqual([]);
         }
       }
     }

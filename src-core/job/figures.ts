@@ -1,0 +1,90 @@
+/** Prints the figures of a job file as sentences show them, in the units in which the job is shown. */
+import type { UnitSystem } from '../units';
+import {
+  IN3_PER_FT3,
+  IN3_PER_GAL,
+  IN3_PER_YD3,
+  M_PER_S_PER_MPH,
+  MM_PER_IN,
+  printArea,
+  printDeflection,
+  printDensity,
+  printForce,
+  printLength,
+  printMass,
+  printSpreadLoad,
+  printStress,
+  printTemperature,
+  printVolume,
+} from '../units';
+
+export { printArea, printDensity, printMass };
+
+/** Digits that keep a figure apart from the limit it has just passed. */
+const DIGITS = 6;
+/** A length this near to a mark of the tape is that mark. */
+const ON_MARK = 1e-6;
+const SIXTEENTHS = 16;
+
+type Print = (value: number, system: UnitSystem) => string;
+
+/** By the end of a field's name, which says its unit in the file. */
+const PRINTS: Readonly<Record<string, Print>> = {
+  In: printExactLength,
+  In2: (value, system) => printArea(value, { system, digits: DIGITS }),
+  Ft3: printFt3,
+  Ft3AnHour: (value, system) => `${printFt3(value, system)} an hour`,
+  Gal: (value, system) =>
+    system === 'imperial'
+      ? `${plain(value)} gal`
+      : printVolume(value * IN3_PER_GAL, { system, digits: DIGITS }),
+  Lb: (value, system) => printMass(value, { system, digits: DIGITS }),
+  Lbf: (value, system) => printForce(value, { system, digits: DIGITS }),
+  Psi: (value, system) => printStress(value, { system, digits: DIGITS }),
+  Psf: (value, system) => printSpreadLoad(value, { system, digits: DIGITS }),
+  Pcf: (value, system) => printDensity(value, { system, digits: DIGITS }),
+  Pcy: (value, system) =>
+    system === 'imperial'
+      ? `${plain(value)} lb/cu yd`
+      : printDensity((value * IN3_PER_FT3) / IN3_PER_YD3, { system, digits: DIGITS }),
+  Deg: (value) => `${plain(value)} degrees`,
+  C: (value, system) => printTemperature(value, { system, digits: DIGITS }),
+  Mph: (value, system) =>
+    system === 'imperial' ? `${plain(value)} mph` : `${plain(value * M_PER_S_PER_MPH)} m/s`,
+  Days: (value) => `${plain(value)} days`,
+};
+
+/** A field's name in its words and, where the name ends in a unit, that unit: `cornerRadiusIn` as corner Radius and In. */
+export function splitUnit(field: string): {
+  readonly words: readonly string[];
+  readonly unit: string | null;
+} {
+  const words = field.split(/(?=[A-Z])/);
+  for (let from = 1; from < words.length; from++) {
+    const unit = words.slice(from).join('');
+    if (Object.hasOwn(PRINTS, unit)) return { words: words.slice(0, from), unit };
+  }
+  return { words, unit: null };
+}
+
+/** A figure of a field with the unit that the field's name ends in; the bare figure where it ends in none. */
+export function printFigure(value: number, field: string, system: UnitSystem): string {
+  const { unit } = splitUnit(field);
+  return unit === null ? plain(value) : PRINTS[unit]!(value, system);
+}
+
+/** A length as a tape shows it where it lies on a mark, else in decimals, so that 24.01 in never reads as 24 in. */
+export function printExactLength(lengthIn: number, system: UnitSystem): string {
+  const marks = system === 'imperial' ? lengthIn * SIXTEENTHS : lengthIn * MM_PER_IN;
+  return Math.abs(marks - Math.round(marks)) < ON_MARK
+    ? printLength(lengthIn, { system })
+    : printDeflection(lengthIn, { system, digits: DIGITS });
+}
+
+function printFt3(valueFt3: number, system: UnitSystem): string {
+  return printVolume(valueFt3 * IN3_PER_FT3, { system, digits: DIGITS });
+}
+
+function plain(value: number): string {
+  return String(Number(value.toPrecision(DIGITS)));
+}
