@@ -5,12 +5,10 @@ import {
   IN3_PER_GAL,
   IN3_PER_YD3,
   M_PER_S_PER_MPH,
-  MM_PER_IN,
   printArea,
-  printDeflection,
   printDensity,
+  printExactLength,
   printForce,
-  printLength,
   printMass,
   printSpreadLoad,
   printStress,
@@ -18,19 +16,16 @@ import {
   printVolume,
 } from '../units';
 
-export { printArea, printDensity, printMass };
+export { printArea, printDensity, printExactLength, printMass };
 
 /** Digits that keep a figure apart from the limit it has just passed. */
 const DIGITS = 6;
-/** A length this near to a mark of the tape is that mark. */
-const ON_MARK = 1e-6;
-const SIXTEENTHS = 16;
 
 type Print = (value: number, system: UnitSystem) => string;
 
 /** By the end of a field's name, which says its unit in the file. */
 const PRINTS: Readonly<Record<string, Print>> = {
-  In: printExactLength,
+  In: (value, system) => printExactLength(value, { system }),
   In2: (value, system) => printArea(value, { system, digits: DIGITS }),
   Ft3: printFt3,
   Ft3AnHour: (value, system) => `${printFt3(value, system)} an hour`,
@@ -52,7 +47,11 @@ const PRINTS: Readonly<Record<string, Print>> = {
   Mph: (value, system) =>
     system === 'imperial' ? `${plain(value)} mph` : `${plain(value * M_PER_S_PER_MPH)} m/s`,
   Days: (value) => `${plain(value)} days`,
+  Ratio: (value) => `${plain(value * 100)} %`,
 };
+
+/** Shares of a whole whose names do not end in Ratio. */
+const SHARES: readonly string[] = ['humidity', 'bucketFill'];
 
 /** A field's name in its words and, where the name ends in a unit, that unit: `cornerRadiusIn` as corner Radius and In. */
 export function splitUnit(field: string): {
@@ -60,6 +59,7 @@ export function splitUnit(field: string): {
   readonly unit: string | null;
 } {
   const words = field.split(/(?=[A-Z])/);
+  if (SHARES.includes(field)) return { words, unit: 'Ratio' };
   for (let from = 1; from < words.length; from++) {
     const unit = words.slice(from).join('');
     if (Object.hasOwn(PRINTS, unit)) return { words: words.slice(0, from), unit };
@@ -71,14 +71,6 @@ export function splitUnit(field: string): {
 export function printFigure(value: number, field: string, system: UnitSystem): string {
   const { unit } = splitUnit(field);
   return unit === null ? plain(value) : PRINTS[unit]!(value, system);
-}
-
-/** A length as a tape shows it where it lies on a mark, else in decimals, so that 24.01 in never reads as 24 in. */
-export function printExactLength(lengthIn: number, system: UnitSystem): string {
-  const marks = system === 'imperial' ? lengthIn * SIXTEENTHS : lengthIn * MM_PER_IN;
-  return Math.abs(marks - Math.round(marks)) < ON_MARK
-    ? printLength(lengthIn, { system })
-    : printDeflection(lengthIn, { system, digits: DIGITS });
 }
 
 function printFt3(valueFt3: number, system: UnitSystem): string {

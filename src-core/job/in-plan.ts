@@ -26,7 +26,7 @@ export interface PieceInPlan {
   /** The slab without the openings that cannot be drawn; null where the outline itself is at fault. */
   readonly region: Region | null;
   /** System in which sentences print its lengths. */
-  readonly shownIn: UnitSystem;
+  readonly system: UnitSystem;
 }
 
 export interface JobInPlan {
@@ -39,12 +39,12 @@ export function jobInPlan(job: Job): JobInPlan {
   return { job, pieces: job.pieces.map((piece, index) => pieceInPlan(piece, index, job.shownIn)) };
 }
 
-function pieceInPlan(piece: Piece, index: number, shownIn: UnitSystem): PieceInPlan {
-  const outline = pieceOutline(piece, { shownIn });
-  const cutouts = piece.cutouts.map((_, cutout) => cutoutInPlan(piece, cutout, { shownIn }));
+function pieceInPlan(piece: Piece, index: number, system: UnitSystem): PieceInPlan {
+  const outline = pieceOutline(piece, { system });
+  const cutouts = piece.cutouts.map((_, cutout) => cutoutInPlan(piece, cutout, { system }));
   const holes = cutouts.flatMap((cutout) => (cutout.ok ? [cutout.points] : []));
   const region = outline.ok ? { outer: outline.outer, holes } : null;
-  return { piece, index, outline, cutouts, region, shownIn };
+  return { piece, index, outline, cutouts, region, system };
 }
 
 /** Why a list of corners is no polygon, or null. */

@@ -2,7 +2,7 @@
 import type { OutlineProblem, Point } from '../outline';
 import { cutoutOutline, roundCorners, signedAreaIn2 } from '../outline';
 import type { UnitSystem } from '../units';
-import { printExactLength } from './figures';
+import { printExactLength } from '../units';
 import type { Piece } from './piece';
 import type { CrossCheckCode, JobProblem } from './problem';
 import { writePath } from './problem';
@@ -13,7 +13,7 @@ const CHORD_IN = 1 / 64;
 /** How a piece is laid out: chords within a tolerance of its arcs, and the system in which a misfit is worded. */
 interface Layout {
   readonly chordToleranceIn?: number;
-  readonly shownIn?: UnitSystem;
+  readonly system?: UnitSystem;
 }
 
 export type PieceRegion =
@@ -52,11 +52,11 @@ export function pieceRegion(piece: Piece, chordToleranceIn = CHORD_IN): PieceReg
 /** The outline alone, counter-clockwise whichever way round it is written. */
 export function pieceOutline(
   piece: Piece,
-  { chordToleranceIn = CHORD_IN, shownIn = 'imperial' }: Layout = {},
+  { chordToleranceIn = CHORD_IN, system = 'imperial' }: Layout = {},
 ): PieceOutline {
   const rounding = roundCorners(piece.corners, chordToleranceIn);
   if (!rounding.ok)
-    return { ok: false, problems: worded(piece, [], 'The outline', rounding.problems, shownIn) };
+    return { ok: false, problems: worded(piece, [], 'The outline', rounding.problems, system) };
   const { points, sourceEdges } = rounding.outline;
   if (signedAreaIn2(points) > 0) return { ok: true, outer: points, edgeOfPoint: sourceEdges };
   const n = points.length;
@@ -71,13 +71,13 @@ export function pieceOutline(
 export function cutoutInPlan(
   piece: Piece,
   index: number,
-  { chordToleranceIn = CHORD_IN, shownIn = 'imperial' }: Layout = {},
+  { chordToleranceIn = CHORD_IN, system = 'imperial' }: Layout = {},
 ): CutoutInPlan {
   const outline = cutoutOutline(piece.cutouts[index]!.shape, chordToleranceIn);
   if (outline.ok) return { ok: true, points: outline.points };
   const subject = `Cutout ${piece.cutouts[index]!.id}`;
   const path = ['cutouts', index, 'shape'];
-  return { ok: false, problems: worded(piece, path, subject, outline.problems, shownIn) };
+  return { ok: false, problems: worded(piece, path, subject, outline.problems, system) };
 }
 
 const CODES: { readonly [K in OutlineProblem['code']]: CrossCheckCode } = {
@@ -94,18 +94,18 @@ function worded(
   under: readonly (string | number)[],
   subject: string,
   problems: readonly OutlineProblem[],
-  shownIn: UnitSystem,
+  system: UnitSystem,
 ): JobProblem[] {
   return problems.map(({ code, path, sentence, radius }) => ({
     code: CODES[code],
     path: writePath([...under, ...path]),
     pieceId: piece.id,
-    sentence: `${subject} of "${piece.name}" cannot be built: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}${fitWords(radius, shownIn)}`,
+    sentence: `${subject} of "${piece.name}" cannot be built: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}${fitWords(radius, system)}`,
   }));
 }
 
-function fitWords(radius: OutlineProblem['radius'], shownIn: UnitSystem): string {
+function fitWords(radius: OutlineProblem['radius'], system: UnitSystem): string {
   if (radius === undefined) return '';
   const { askedIn, largestIn } = radius;
-  return ` It is ${printExactLength(askedIn, shownIn)}; ${printExactLength(largestIn, shownIn)} would fit.`;
+  return ` It is ${printExactLength(askedIn, { system })}; ${printExactLength(largestIn, { system })} would fit.`;
 }

@@ -1,6 +1,6 @@
 /** Answers of a quick check that cannot be built, each beside its field. */
 import type { UnitSystem } from '../units';
-import { printLength } from '../units';
+import { printExactLength } from '../units';
 import { PIER_IN } from './quick-bearings';
 import type { QuickFields } from './quick-fields';
 import { QUICK_BEARINGS, QUICK_HELD } from './quick-fields';
@@ -27,7 +27,7 @@ const LEAST_BEARING_IN = { wall: 1.5, cabinet: 12, capPier: 4 } as const;
 
 /** Everything that keeps the answers from being a piece; none where they are one. */
 export function quickProblems(fields: QuickFields, system: UnitSystem): QuickProblem[] {
-  const print = (valueIn: number) => printLength(valueIn, { system });
+  const print = (valueIn: number) => printExactLength(valueIn, { system });
   const problems = [...sizeProblems(fields, print), ...choiceProblems(fields)];
   // Whether the overhang leaves a bearing makes no sense of sizes or choices that are themselves wrong.
   return problems.length > 0 ? problems : overhangProblems(fields, print);

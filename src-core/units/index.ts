@@ -33,7 +33,7 @@ export {
   parseTemperature,
 } from './parse';
 export type { LengthPrint } from './print-length';
-export { printLength } from './print-length';
+export { printExactLength, printLength } from './print-length';
 export type { QuantityPrint } from './print-quantity';
 export {
   printArea,

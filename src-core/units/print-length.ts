@@ -24,6 +24,29 @@ export function printLength(valueIn: number, how: LengthPrint): string {
   return how.system === 'imperial' ? printInches(valueIn, how) : printMillimetres(valueIn, how);
 }
 
+/** Finest mark that is still written as a fraction, and how near to it a length is that mark, in. */
+const FINEST_PARTS = 64;
+const ON_MARK_IN = 1e-6;
+
+/**
+ * Prints a length that is not to be rounded to a tape, such as one that may be edited or a limit: 25-1/2 in, 0.08 in where no
+ * mark of the tape fits, 647.7 mm. Decimals stop at four of an inch and two of a millimetre.
+ */
+export function printExactLength(valueIn: number, { system }: Pick<LengthPrint, 'system'>): string {
+  if (!Number.isFinite(valueIn)) throw new Error(`A length must be finite to be printed: ${valueIn}`);
+  if (system === 'metric') return `${trimmed(valueIn * MM_PER_IN, 2)} mm`;
+  const marks = valueIn * FINEST_PARTS;
+  if (Math.abs(marks - Math.round(marks)) < ON_MARK_IN * FINEST_PARTS) {
+    return printLength(valueIn, { system, roundToIn: 1 / FINEST_PARTS });
+  }
+  return `${trimmed(valueIn, 4)} in`;
+}
+
+function trimmed(value: number, decimals: number): string {
+  const text = value.toFixed(decimals).replace(/\.?0+$/, '');
+  return text === '-0' ? '0' : text;
+}
+
 function printInches(valueIn: number, how: LengthPrint): string {
   const parts = Math.round(1 / (how.roundToIn ?? 1 / 16));
   if (!INCH_PARTS.includes(parts) || (how.roundToIn ?? 1 / 16) * parts !== 1) {

@@ -71,17 +71,20 @@ export function insteadArgs(job: Job, piece: Piece, choices: Choices) {
 
 /** The job with the other version in it, or why it cannot be built. */
 export function insteadJob(job: Job, piece: Piece, choices: Choices): OtherJob {
+  const args = insteadArgs(job, piece, choices);
+  const edited = setField.perform(job, args);
+  if (edited.ok) return { ok: true, job: edited.job };
+  // a thickness that no slab has is to blame before the steel that it leaves no room for
+  const ofThickness = edited.problems.filter(({ path }) => path === `pieces[${args.path[1]}].thicknessIn`);
   const above = insteadOf(piece, choices).reinforcement.find(
     (steel) => 'depthIn' in steel && steel.depthIn <= 0,
   );
-  if (above !== undefined) {
+  if (ofThickness.length === 0 && above !== undefined) {
     const sentence = `Steel "${above.label ?? above.id}" keeps its cover below and would lie above so thin a slab. Move it up in the drawing first.`;
     return { ok: false, sentences: [sentence] };
   }
-  const edited = setField.perform(job, insteadArgs(job, piece, choices));
-  return edited.ok
-    ? { ok: true, job: edited.job }
-    : { ok: false, sentences: edited.problems.map(({ sentence }) => sentence) };
+  const told = ofThickness.length > 0 ? ofThickness : edited.problems;
+  return { ok: false, sentences: told.map(({ sentence }) => sentence) };
 }
 
 function withProfile({ edges, corners }: Piece, kind: ProfileKind): NonNullable<Piece['edges']> {

@@ -2,9 +2,8 @@
 import type { Cutout, Job, Piece, PieceEdge, Reinforcement, Support } from '../../src-core/job';
 import { distanceIn } from '../../src-core/outline';
 import type { UnitSystem } from '../../src-core/units';
-import { printMass } from '../../src-core/units';
+import { printExactLength, printMass } from '../../src-core/units';
 import type { Part } from '../state/selection';
-import { printFieldLength } from './fields/length-writing';
 import type { PartsField } from './specs/field';
 import { SUPPORT_WORDS } from './specs/support-fields';
 import { edgesOf } from './starts/new-parts';
@@ -37,12 +36,12 @@ export function partRows(of: PartsField['part'], piece: Piece, job: Job): readon
       return piece.corners.map(({ xIn, yIn }, index) => ({
         part: { kind: 'corner', index },
         name: `Corner ${index + 1}`,
-        facts: `${printFieldLength(xIn, system)} from the left, ${printFieldLength(yIn, system)} from the front`,
+        facts: `${printExactLength(xIn, { system })} from the left, ${printExactLength(yIn, { system })} from the front`,
       }));
     case 'edge':
       return edgesOf(piece).map((edge, index) => ({
         part: { kind: 'edge', index },
-        name: `Edge ${index + 1}, ${printFieldLength(edgeLengthIn(piece, index), system)}`,
+        name: `Edge ${index + 1}, ${printExactLength(edgeLengthIn(piece, index), { system })}`,
         facts: edgeFacts(edge, job),
       }));
     case 'cutout':
@@ -80,7 +79,7 @@ export function partRows(of: PartsField['part'], piece: Piece, job: Job): readon
       return piece.joints.map(({ id, kind, from, to }) => ({
         part: { kind: 'joint', id },
         name: JOINTS[kind],
-        facts: `${printFieldLength(distanceIn(from, to), system)} long`,
+        facts: `${printExactLength(distanceIn(from, to), { system })} long`,
       }));
   }
 }
@@ -95,7 +94,7 @@ function edgeFacts(edge: PieceEdge, job: Job): string {
     case 'free':
       return `free, ${edge.profile.kind.replace('-', ' ')}${edge.dripGroove === null ? '' : ', drip groove'}`;
     case 'wall':
-      return `against a wall, gap ${printFieldLength(edge.gapIn, job.shownIn)}`;
+      return `against a wall, gap ${printExactLength(edge.gapIn, { system: job.shownIn })}`;
     case 'butted':
       return `against ${job.pieces.find(({ id }) => id === edge.toPieceId)?.name ?? edge.toPieceId}`;
   }
@@ -106,7 +105,7 @@ function cutoutFacts({ shape }: Cutout, system: UnitSystem): string {
     case 'rectangle':
       return sizeWords(shape.widthIn, shape.depthIn, system);
     case 'circle':
-      return `${printFieldLength(shape.diameterIn, system)} across`;
+      return `${printExactLength(shape.diameterIn, { system })} across`;
     case 'polygon':
       return `${shape.corners.length} corners`;
   }
@@ -119,13 +118,13 @@ function supportFacts(support: Support, system: UnitSystem): string {
       return sizeWords(support.widthIn, support.depthIn, system);
     case 'wall':
     case 'ledger':
-      return `${printFieldLength(support.widthIn, system)} wide`;
+      return `${printExactLength(support.widthIn, { system })} wide`;
     case 'pier':
       return support.footprint.kind === 'circle'
-        ? `${printFieldLength(support.footprint.diameterIn, system)} across`
+        ? `${printExactLength(support.footprint.diameterIn, { system })} across`
         : sizeWords(support.footprint.widthIn, support.footprint.depthIn, system);
     case 'bracket':
-      return `${support.roots.length} ${support.roots.length === 1 ? 'arm' : 'arms'}, reach ${printFieldLength(support.reachIn, system)}`;
+      return `${support.roots.length} ${support.roots.length === 1 ? 'arm' : 'arms'}, reach ${printExactLength(support.reachIn, { system })}`;
     case 'full-bed':
       return support.corners === null ? 'under all of it' : `${support.corners.length} corners`;
   }
@@ -144,7 +143,7 @@ function steelFacts(steel: Reinforcement, system: UnitSystem): string {
   switch (steel.kind) {
     case 'mesh':
     case 'bars':
-      return `${printFieldLength(steel.spacingIn, system)} apart, ${printFieldLength(steel.depthIn, system)} down`;
+      return `${printExactLength(steel.spacingIn, { system })} apart, ${printExactLength(steel.depthIn, { system })} down`;
     case 'fabric':
     case 'fibre':
       return `${steel.material} ${steel.kind}, counts zero for strength`;
@@ -152,5 +151,5 @@ function steelFacts(steel: Reinforcement, system: UnitSystem): string {
 }
 
 function sizeWords(widthIn: number, depthIn: number, system: UnitSystem): string {
-  return `${printFieldLength(widthIn, system)} by ${printFieldLength(depthIn, system)}`;
+  return `${printExactLength(widthIn, { system })} by ${printExactLength(depthIn, { system })}`;
 }

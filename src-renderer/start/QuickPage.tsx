@@ -11,6 +11,7 @@ import { QuickDrawing } from './QuickDrawing';
 import { QuickForm } from './QuickForm';
 import styles from './QuickPage.module.css';
 import { QuickVerdict } from './QuickVerdict';
+import { ShortVerdict } from './ShortVerdict';
 import { UnitsToggle } from './UnitsToggle';
 import { useQuickVerdict } from './use-quick-verdict';
 
@@ -45,6 +46,7 @@ export function QuickPage({ files, system, onSystem, onStarters, onClose }: Prop
         </div>
         <div className={styles.right}>
           <div className={styles.ways}>
+            <ShortVerdict answer={problems.length === 0 ? verdict.answer : null} />
             <UnitsToggle system={system} onChange={onSystem} />
             <Button weight="quiet" isIcon aria-label="Close" onPress={onClose}>
               <X size={18} aria-hidden />

@@ -16,7 +16,7 @@ export function cutoutsInSlab({ pieces }: JobInPlan): JobProblem[] {
 }
 
 function againstOutline(at: PieceInPlan): JobProblem[] {
-  const { outline, piece, shownIn } = at;
+  const { outline, piece } = at;
   if (!outline.ok) return [];
   return at.cutouts.flatMap((cutout, i) => {
     if (!cutout.ok) return [];
@@ -27,7 +27,7 @@ function againstOutline(at: PieceInPlan): JobProblem[] {
       return [pieceProblem(at, 'cutout-outside', ['cutouts', i, 'shape'], sentence)];
     }
     if (clearanceIn >= LEAST_RIB_IN - ROUNDING_IN) return [];
-    const sentence = `${called} leaves ${printExactLength(clearanceIn, shownIn)} of concrete to the edge; leave at least ${printExactLength(LEAST_RIB_IN, shownIn)}.`;
+    const sentence = `${called} leaves ${printExactLength(clearanceIn, at)} of concrete to the edge; leave at least ${printExactLength(LEAST_RIB_IN, at)}.`;
     return [pieceProblem(at, 'cutout-near-edge', ['cutouts', i, 'shape'], sentence)];
   });
 }
@@ -41,7 +41,7 @@ function againstEachOther(at: PieceInPlan): JobProblem[] {
     const pair = `Cutouts "${a.name ?? a.id}" and "${b.name ?? b.id}" of "${at.piece.name}"`;
     const sentence =
       gapIn > 0
-        ? `${pair} leave ${printExactLength(gapIn, at.shownIn)} of concrete between them; leave at least ${printExactLength(LEAST_RIB_IN, at.shownIn)}.`
+        ? `${pair} leave ${printExactLength(gapIn, at)} of concrete between them; leave at least ${printExactLength(LEAST_RIB_IN, at)}.`
         : `${pair} overlap.`;
     return [pieceProblem(at, 'cutouts-overlap', ['cutouts', other, 'shape'], sentence)];
   });

@@ -45,7 +45,7 @@ function heights(at: PieceInPlan, { profile, dripGroove }: FreeEdge, edge: numbe
   return parts
     .filter(([heightIn]) => heightIn > thicknessIn)
     .map(([heightIn, path, what]) => {
-      const sentence = `On edge ${edge + 1} of "${name}" ${what} is ${printExactLength(heightIn, at.shownIn)} high, more than the slab's ${printExactLength(thicknessIn, at.shownIn)}.`;
+      const sentence = `On edge ${edge + 1} of "${name}" ${what} is ${printExactLength(heightIn, at)} high, more than the slab's ${printExactLength(thicknessIn, at)}.`;
       return pieceProblem(at, 'profile-too-tall', ['edges', edge, ...path], sentence);
     });
 }

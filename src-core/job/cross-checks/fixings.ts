@@ -25,7 +25,7 @@ function counts(at: PieceInPlan, bracket: BracketSupport, index: number): JobPro
     problems.push(pieceProblem(at, 'fixing-count', [...path, 'topCount'], sentence));
   }
   if (fixing.leverIn > bracket.heelIn) {
-    const sentence = `${called} has its top row ${printExactLength(fixing.leverIn, at.shownIn)} above the toe of a heel only ${printExactLength(bracket.heelIn, at.shownIn)} high.`;
+    const sentence = `${called} has its top row ${printExactLength(fixing.leverIn, at)} above the toe of a heel only ${printExactLength(bracket.heelIn, at)} high.`;
     problems.push(pieceProblem(at, 'fixing-count', [...path, 'leverIn'], sentence));
   }
   return problems;
@@ -34,7 +34,7 @@ function counts(at: PieceInPlan, bracket: BracketSupport, index: number): JobPro
 function walls(at: PieceInPlan, bracket: BracketSupport, index: number): JobProblem[] {
   const limit = wallLimit(bracket.arm);
   if (limit === null || limit.wallIn <= limit.mostIn) return [];
-  const sentence = `The ${supportWords(bracket)} has an arm with a wall of ${printExactLength(limit.wallIn, at.shownIn)}; its section allows at most ${printExactLength(limit.mostIn, at.shownIn)}.`;
+  const sentence = `The ${supportWords(bracket)} has an arm with a wall of ${printExactLength(limit.wallIn, at)}; its section allows at most ${printExactLength(limit.mostIn, at)}.`;
   return [pieceProblem(at, 'wall-too-thick', ['supports', index, 'arm', 'wallIn'], sentence)];
 }
 

@@ -17,7 +17,7 @@ export function outlines({ pieces }: JobInPlan): JobProblem[] {
     const { outer } = at.outline;
     const widthIn = (2 * polygonAreaIn2(outer)) / polygonPerimeterIn(outer);
     if (widthIn >= NARROWEST_IN - 1e-9) return problems;
-    const sentence = `The outline of "${at.piece.name}" is only about ${printExactLength(widthIn, at.shownIn)} wide; check its corners.`;
+    const sentence = `The outline of "${at.piece.name}" is only about ${printExactLength(widthIn, at)} wide; check its corners.`;
     return [...problems, pieceProblem(at, 'outline-degenerate', ['corners'], sentence)];
   });
 }

@@ -42,16 +42,16 @@ function depth(at: PieceInPlan, index: number, depthIn: number, needsIn: number)
   if (depthIn >= needsIn - ROUNDING_IN && belowIn >= needsIn - ROUNDING_IN) return [];
   const face = depthIn < belowIn ? 'top' : 'bottom';
   const called = `${reinforcement[index]!.kind === 'mesh' ? 'Mesh' : 'Bars'} "${reinforcement[index]!.id}"`;
-  const sentence = `${called} at ${printExactLength(depthIn, at.shownIn)} below the top would stick out of the ${face} of "${name}", which is ${printExactLength(thicknessIn, at.shownIn)} thick.`;
+  const sentence = `${called} at ${printExactLength(depthIn, at)} below the top would stick out of the ${face} of "${name}", which is ${printExactLength(thicknessIn, at)} thick.`;
   return [pieceProblem(at, 'steel-outside-depth', ['reinforcement', index, 'depthIn'], sentence)];
 }
 
 function barArea(at: PieceInPlan, index: number, { id, barIn, areaIn2 }: Bars): JobProblem[] {
   const roundIn2 = (Math.PI / 4) * barIn ** 2;
   if (Math.abs(areaIn2 / roundIn2 - 1) <= AREA_SHARE) return [];
-  const about = printArea(roundIn2, { system: at.shownIn, digits: 3 });
-  const given = printArea(areaIn2, { system: at.shownIn });
-  const thick = printExactLength(barIn, at.shownIn);
+  const about = printArea(roundIn2, { system: at.system, digits: 3 });
+  const given = printArea(areaIn2, at);
+  const thick = printExactLength(barIn, at);
   const sentence = `Bars "${id}" of "${at.piece.name}" are ${thick} thick, which is about ${about} each; their area is given as ${given}.`;
   return [pieceProblem(at, 'bar-area-wrong', ['reinforcement', index, 'areaIn2'], sentence)];
 }

@@ -22,7 +22,7 @@ export function stiffnessBounds({ pieces }: JobInPlan): JobProblem[] {
         });
       const feet = support.kind === 'cabinet' ? support.feet : null;
       if (feet === null || feet.shortestIn <= feet.longestIn) return reversed;
-      const sentence = `The feet of the ${supportWords(support)} are at shortest ${printExactLength(feet.shortestIn, at.shownIn)} and at longest ${printExactLength(feet.longestIn, at.shownIn)}.`;
+      const sentence = `The feet of the ${supportWords(support)} are at shortest ${printExactLength(feet.shortestIn, at)} and at longest ${printExactLength(feet.longestIn, at)}.`;
       return [...reversed, pieceProblem(at, 'bounds-reversed', ['supports', i, 'feet'], sentence)];
     }),
   );

@@ -451,7 +451,7 @@ describe('lengths in a sentence are in the units in which the job is shown', () 
       'pieces[0].cutouts[1].shape.centre.yIn',
       22.3125,
       'leaves 15/16 in of concrete to the edge; leave at least 1 in.',
-      'leaves 23.8125 mm of concrete to the edge; leave at least 25.4 mm.',
+      'leaves 23.81 mm of concrete to the edge; leave at least 25.4 mm.',
     ],
     [
       'a chamfer of 4 in on a 2 in slab',

@@ -151,7 +151,7 @@ describe('a wrong field is named by its path, with a sentence', () => {
       { humidity: 2 },
       'out-of-range',
       'site.weather.humidity',
-      'Humidity of weather of site must be at most 1;',
+      'Humidity of weather of site must be at most 100 %; it is 200 %.',
     ],
   ];
   test.each(cases)('%s = %j gives %s', (at, value, code, path, sentence) => {
@@ -174,8 +174,8 @@ describe('a wrong field is named by its path, with a sentence', () => {
 describe('a figure beyond its limits is worded in the units in which the job is shown', () => {
   const cases: [string, unknown, string, string][] = [
     ['pieces[0].thicknessIn', 40, 'at most 24 in; it is 40 in', 'at most 609.6 mm; it is 1016 mm'],
-    ['pieces[0].thicknessIn', 24.01, 'at most 24 in; it is 24.01 in', 'at most 609.6 mm; it is 609.854 mm'],
-    ['pieces[0].thicknessIn', 3 / 16, 'at least 1/4 in; it is 3/16 in', 'at least 6.35 mm; it is 4.7625 mm'],
+    ['pieces[0].thicknessIn', 24.01, 'at most 24 in; it is 24.01 in', 'at most 609.6 mm; it is 609.85 mm'],
+    ['pieces[0].thicknessIn', 3 / 16, 'at least 1/4 in; it is 3/16 in', 'at least 6.35 mm; it is 4.76 mm'],
     ['pieces[0].cutouts[0].shape.radiusIn', -5, 'at least 0 in; it is -5 in', 'at least 0 mm; it is -127 mm'],
     ['mixes[0].strengthPsi', 450, 'at least 500 psi; it is 450 psi', 'at least 3.4474 MPa; it is 3.1026 MPa'],
     [
@@ -186,6 +186,7 @@ describe('a figure beyond its limits is worded in the units in which the job is 
     ],
     ['mixes[0].bag.weightLb', -1, 'at least 0 lb; it is -1 lb', 'at least 0 kg; it is -0.4536 kg'],
     ['site.weather', { airC: 70 }, 'at most 140 °F; it is 158 °F', 'at most 60 °C; it is 70 °C'],
+    ['crew', { bucketFill: 0.05 }, 'at least 10 %; it is 5 %', 'at least 10 %; it is 5 %'],
     ['crew', { bucketGal: 0 }, 'it is 0 gal', 'it is 0 L'],
     ['pieces[0].supports[0].firstDay', -1, 'at least 0; it is -1', 'at least 0; it is -1'],
   ];

@@ -19,6 +19,10 @@ describe('starters', () => {
     expect(new Set(STARTERS.map(({ name }) => name)).size).toBe(7);
   });
 
+  test('are told in words without a size, which would be wrong in other units', () => {
+    for (const { name, words } of STARTERS) expect(`${name} ${words}`).not.toMatch(/\d/);
+  });
+
   test.each(STARTERS.map(({ id }) => id))('%s is a job that reads as a file does', (id) => {
     const job = starterJob(id);
     expect(readJob(JSON.parse(JSON.stringify(job)))).toEqual({ ok: true, job, migratedFrom: null });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseLength, printLength } from '../../../src-core/units';
+import { parseLength, printExactLength, printLength } from '../../../src-core/units';
 
 describe('inches on paper', () => {
   test.each([
@@ -100,3 +100,23 @@ function readIn(text: string, system: 'imperial' | 'metric'): number {
   if (!read.ok) throw new Error(`${text}: ${read.problem.sentence}`);
   return read.valueIn;
 }
+
+describe('printExactLength', () => {
+  test.each([
+    [25.5, '25-1/2 in', '647.7 mm'],
+    [3 / 64, '3/64 in', '1.19 mm'],
+    [0.08, '0.08 in', '2.03 mm'],
+    [24.01, '24.01 in', '609.85 mm'],
+    [0.75, '3/4 in', '19.05 mm'],
+    [-5, '-5 in', '-127 mm'],
+    [-0.00001, '0 in', '0 mm'],
+    [2400, '2400 in', '60960 mm'],
+  ])('%d in is %s or %s', (valueIn, imperial, metric) => {
+    expect(printExactLength(valueIn, { system: 'imperial' })).toBe(imperial);
+    expect(printExactLength(valueIn, { system: 'metric' })).toBe(metric);
+  });
+
+  test('no length that is not finite is printed', () => {
+    expect(() => printExactLength(Number.NaN, { system: 'metric' })).toThrow('finite');
+  });
+});

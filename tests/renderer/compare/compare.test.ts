@@ -83,6 +83,15 @@ describe('the job with the other version in it', () => {
     expect(made).toMatchObject({ ok: false, sentences: [expect.stringContaining('Steel "mesh"')] });
   });
 
+  it('is refused for its thickness where no slab is so thin or so thick, whatever its steel', () => {
+    const sentences = (thicknessIn: number) => {
+      const made = insteadJob(job, counter, { thicknessIn });
+      return made.ok ? [] : made.sentences;
+    };
+    expect(sentences(-5)).toEqual([expect.stringContaining('must be at least 1/4 in; it is -5 in.')]);
+    expect(sentences(40)).toEqual([expect.stringContaining('must be at most 24 in; it is 40 in.')]);
+  });
+
   it('is refused where a mesh just under the top would stick out of it', () => {
     const made = insteadJob(job, counter, { thicknessIn: 1.04, profile: 'eased' });
     expect(made).toMatchObject({ ok: false, sentences: [expect.stringContaining('stick out of the top')] });

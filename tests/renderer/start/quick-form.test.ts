@@ -58,7 +58,7 @@ describe('withSize', () => {
     expect(inches.ok).toBe(false);
     expect(!inches.ok && inches.sentence).toContain('1/2 in');
     const metric = withSize(ledge, 'overhangIn', 17, 'metric');
-    expect(!metric.ok && metric.sentence).toContain('13 mm');
+    expect(!metric.ok && metric.sentence).toContain('12.7 mm');
   });
 
   it('takes a depth of 12 in although the 11 in overhang is then the one to mend', () => {
