@@ -1,7 +1,6 @@
 /** Strength and stiffness of a piece's concrete on a day. */
 import type { StrengthAtAge } from '../concrete';
 import {
-  ACTIVATION_KELVIN,
   crackingMoment,
   elasticModulus,
   equivalentAgeOf,
@@ -12,25 +11,53 @@ import {
 } from '../concrete';
 import type { Job, Mix, Piece } from '../job';
 import { UNTESTED_STRENGTH_PSI } from '../job';
+import { readingLine } from '../workings';
 import type { ConcreteState } from './types';
 
 const POISSON = 0.2;
-const KELVIN_AT_FREEZING = 273.15;
 /** Without a day a piece is looked at finished and this old. */
 export const FINISHED_AGE_DAYS = 28;
 
 /**
- * Strength of a piece's concrete `ageDays` after the pour: ACI 209R at the equivalent age (ASTM C1074) that the site's daily
- * temperatures since the pour make, overridden by cylinder tests.
+ * Strength of a piece's concrete `ageDays` after the pour: ACI 209R at the equivalent age (ASTM C1074) that the temperature of each
+ * day since the pour makes, overridden by cylinder tests. Frost adds nothing, and no day takes anything away.
  */
 export function strengthOf(job: Job, piece: Piece, mix: Mix, ageDays: number): StrengthAtAge {
-  return strengthAtAge({
-    f28Psi: mix.strengthPsi ?? UNTESTED_STRENGTH_PSI,
-    ageDays,
-    cement: mix.cement,
-    temperatureC: steadyTemperatureC(job, piece.pourDay, ageDays),
-    cylinderResults: mix.cylinders,
+  const input = { f28Psi: mix.strengthPsi ?? UNTESTED_STRENGTH_PSI, cement: mix.cement };
+  const lastAgeDays = Math.max(ageDays, ...mix.cylinders.map((test) => test.ageDays));
+  const temperaturesC = Array.from({ length: Math.max(1, Math.ceil(lastAgeDays)) }, (_, i) =>
+    airOnDayC(job, piece.pourDay + i),
+  );
+  const [firstC] = temperaturesC as [number];
+  if (temperaturesC.every((temperatureC) => temperatureC === firstC)) {
+    return strengthAtAge({ ...input, ageDays, temperatureC: firstC, cylinderResults: mix.cylinders });
+  }
+  // the age and the tests' ages alike as days at the reference temperature
+  const equivalent = (age: number) => Math.max(LEAST_SHARE * age, equivalentAgeDays(temperaturesC, age));
+  const grown = strengthAtAge({
+    ...input,
+    ageDays: equivalent(ageDays),
+    cylinderResults: mix.cylinders.map((test) => ({ ...test, ageDays: equivalent(test.ageDays) })),
   });
+  const line = readingLine({
+    symbol: 'te',
+    label: `Age of ${ageDays} d as days at ${REFERENCE_TEMPERATURE_C} deg C, each day at its own temperature`,
+    value: grown.equivalentAgeDays,
+    unit: 'd',
+    from: 'ASTM C1074 (equivalent age), constants from memory',
+  });
+  return { ...grown, lines: [line, ...grown.lines] };
+}
+
+/** A day of frost counts for this much, so that ages in it keep their order and a test taken in it stands. */
+const LEAST_SHARE = 1e-6;
+
+function equivalentAgeDays(temperaturesC: readonly number[], ageDays: number): number {
+  const spells = temperaturesC.flatMap((temperatureC, i) => {
+    const durationDays = Math.min(1, ageDays - i);
+    return durationDays > 0 ? [{ temperatureC, durationDays }] : [];
+  });
+  return equivalentAgeOf(spells).equivalentAgeDays;
 }
 
 /**
@@ -59,25 +86,6 @@ export function concreteState(job: Job, piece: Piece, mix: Mix, ageDays: number 
     crackingMomentLbfInPerIn: Mcr.value,
     workings: [...(grown?.lines ?? []), fr.line, Mcr.line, limit.line],
   };
-}
-
-/**
- * The one temperature that would make the concrete as old as the days since the pour have, each at its own: ASTM C1074, so a
- * cold spell slows it and never turns it back.
- */
-function steadyTemperatureC(job: Job, pourDay: number, ageDays: number): number {
-  const count = Math.max(1, Math.ceil(ageDays));
-  const temperaturesC = Array.from({ length: count }, (_, i) => airOnDayC(job, pourDay + i));
-  const [firstC] = temperaturesC as [number];
-  if (temperaturesC.every((temperatureC) => temperatureC === firstC)) return firstC;
-  const { equivalentAgeDays } = equivalentAgeOf(
-    temperaturesC.map((temperatureC) => ({ temperatureC, durationDays: 1 })),
-  );
-  if (equivalentAgeDays === 0) return Math.min(0, ...temperaturesC);
-  const inverseKelvin =
-    1 / (REFERENCE_TEMPERATURE_C + KELVIN_AT_FREEZING) -
-    Math.log(equivalentAgeDays / count) / ACTIVATION_KELVIN;
-  return 1 / inverseKelvin - KELVIN_AT_FREEZING;
 }
 
 /** Mean air temperature of a day of the job; after the last daily figure that one goes on. */

@@ -1,12 +1,14 @@
 /** The command line without a process: words in, texts and an exit code out. */
 import { apply } from './commands/apply';
 import { check } from './commands/check';
+import { falsework } from './commands/falsework';
 import { overhang } from './commands/overhang';
+import { swap } from './commands/swap';
 import type { CliIo, Command } from './io';
 import { EXIT, refuse } from './io';
 
 /** Every command, in the order of the help. */
-const COMMANDS: readonly Command[] = [check, apply, overhang];
+const COMMANDS: readonly Command[] = [check, apply, overhang, falsework, swap];
 
 /** Runs one command and gives its exit code. Throws only for a fault of Ledgewright's own. */
 export async function runCli(argv: readonly string[], io: CliIo): Promise<number> {

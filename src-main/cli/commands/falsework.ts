@@ -1,0 +1,91 @@
+/** `falsework`: what holds the wet slabs of a job up, and how it comes out again. */
+import type { FalseworkDesign } from '../../../src-core/falsework';
+import { designFalsework, falseworkPatch } from '../../../src-core/falsework';
+import type { Job } from '../../../src-core/job';
+import { NOTICE } from '../../../src-core/report';
+import type { OptionSpec } from '../arguments';
+import { readArguments } from '../arguments';
+import type { CliIo, Command } from '../io';
+import { EXIT, refuse } from '../io';
+import { readJobFile } from '../read-job-file';
+import { falseworkReport } from '../report/falsework-report';
+
+const OPTIONS = {
+  json: { takes: null },
+  piece: { takes: 'the id of a piece in the job' },
+  help: { takes: null, short: 'h' },
+} as const satisfies { readonly [name: string]: OptionSpec };
+
+const HELP = `npm run -s cli -- falsework JOB [--json] [--piece ID]
+
+Designs the falsework under every piece of the job file JOB: the cheapest framing that passes, in
+sections that come out one by one, with legs cut to the floor, screws, and a cut list.
+
+  --json       everything as JSON, in inches, pounds-force, psi, pounds and days, with a patch
+               that writes sections, legs and ledgers into the job
+  --piece ID   one piece only
+`;
+
+export const falsework: Command = {
+  name: 'falsework',
+  summary: 'design what holds the wet slabs up',
+  help: HELP,
+  run: runFalsework,
+};
+
+async function runFalsework(args: readonly string[], io: CliIo): Promise<number> {
+  const read = readArguments(args, OPTIONS);
+  if (!read.ok) return refuse(io, read.faults);
+  if (read.given.has('help')) {
+    io.out.write(HELP);
+    return EXIT.allHolds;
+  }
+  const [path, ...more] = read.rest;
+  if (path === undefined || path === '') return refuse(io, ['Say which job file to hold up.']);
+  if (more.length > 0) return refuse(io, [`One job file at a time; these are too many: ${more.join(' ')}`]);
+  const file = await readJobFile(path, io.currentFolder);
+  if (!file.ok) return refuse(io, file.faults);
+  const { job } = file;
+  const pieceId = read.values.get('piece') ?? null;
+  if (pieceId !== null && !job.pieces.some(({ id }) => id === pieceId)) {
+    const known = job.pieces.map(({ id }) => id).join(', ');
+    return refuse(io, [`${path}: There is no piece "${pieceId}". Its pieces: ${known}`]);
+  }
+
+  const designs = job.pieces
+    .filter(({ id }) => pieceId === null || id === pieceId)
+    .map(({ id }) => designFalsework(job, id));
+  if (read.given.has('json')) io.out.write(falseworkJson(io.version, job, designs));
+  else io.out.write(falseworkReport({ name: job.name, designs }, { system: job.shownIn, colour: io.colour }));
+  return designs.some(({ needsAttention }) => needsAttention) ? EXIT.needsAttention : EXIT.allHolds;
+}
+
+function falseworkJson(version: string, job: Job, designs: readonly FalseworkDesign[]): string {
+  const report = {
+    tool: 'ledgewright',
+    version,
+    name: job.name,
+    pieces: designs.map((design) => ({
+      ...design,
+      sections: design.sections.map(({ worked, ...section }) => ({
+        ...section,
+        framing: { ...worked.framing, section: section.section.id },
+        lateral: { ...worked.lateral, checks: worked.lateral.checks.map(({ id }) => id) },
+        handlingLb: worked.carried.handlingLb,
+        loadLbf: worked.carried.totalLbf,
+      })),
+      patch: falseworkPatch(job, design),
+    })),
+    needsAttention: designs.some(({ needsAttention }) => needsAttention),
+    units: 'inch, pound-force, psi, pound, day',
+    shownIn: job.shownIn,
+    notice: NOTICE,
+  };
+  return `${JSON.stringify(report, finite, 2)}\n`;
+}
+
+/** JSON would write NaN as null and hide it, so it is refused. */
+function finite(key: string, value: unknown): unknown {
+  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
+  return value;
+}

@@ -1,0 +1,201 @@
+/** The readable report of a swap: its steps, what a foot may be wound, what was found, and the earliest days. */
+import Table from 'cli-table3';
+import { stands } from '../../../src-core/checks';
+import type { Job, Piece } from '../../../src-core/job';
+import { printRatio } from '../../../src-core/report';
+import type {
+  CheckedMoment,
+  EarliestDay,
+  HeightLimit,
+  NoSwap,
+  SwapCheck,
+  SwapFinding,
+  SwapResult,
+  SwapStepResult,
+} from '../../../src-core/sequence';
+import type { UnitSystem } from '../../../src-core/units';
+import { MM_PER_IN } from '../../../src-core/units';
+import { markOf, paintShape, shapeOf } from './marks';
+import { noticeLines, section, showable, textOf } from './result-lines';
+import type { SwapFacts } from './swap-json';
+import { BORDERS } from './table-borders';
+import { wrap } from './wrap';
+
+interface Style {
+  readonly system: UnitSystem;
+  readonly colour: boolean;
+}
+
+/** Widths of the columns with their padding; they fill a page of 100. */
+const COLUMNS = [5, 23, 15, 11, 46];
+const HEADINGS = ['Day', 'Out', 'In', 'Cracking', 'Worst moment'];
+/** What of a step the moment is; a step that brings nothing in opens no bay. */
+function phaseOf({ phase, stepId }: CheckedMoment, { steps }: SwapCheck): string {
+  if (phase === 'before') return 'before';
+  if (phase === 'in') return 'cabinet in';
+  const step = steps.find(({ id }) => id === stepId);
+  return step === undefined || step.supportsIn.length > 0 ? 'bay open' : 'falsework out';
+}
+
+/** The report as text, at most 100 columns wide. */
+export function swapReport(
+  found: Job,
+  results: readonly (SwapResult | NoSwap)[],
+  { seconds, colour }: SwapFacts & { readonly colour: boolean },
+): string {
+  const job = showable(found);
+  const style = { system: job.shownIn, colour };
+  const shown = showable(results);
+  const swaps = shown.filter((result): result is SwapResult => !('sentence' in result));
+  const none = shown.filter((result): result is NoSwap => 'sentence' in result);
+  return textOf([
+    ...wrap(`${job.name}: the swap from falsework to cabinets`),
+    ...swaps.flatMap((result) => ['', ...swapLines(job, result, style)]),
+    ...section(
+      'Nothing to swap',
+      none.flatMap(({ name, sentence, needsAttention }) =>
+        wrap(`${needsAttention ? `${shapeOf('engineer')} ` : ''}${name}: ${sentence}`, '- '),
+      ),
+    ),
+    ...noticeLines(),
+    '',
+    ...wrap(`Worked out in ${seconds.toFixed(1)} s. Every moment with its checks, as JSON: --json.`),
+  ]);
+}
+
+function swapLines(job: Job, result: SwapResult, style: Style): string[] {
+  const piece = job.pieces.find(({ id }) => id === result.pieceId)!;
+  const worst = result.check.worst === null ? null : result.check.moments[result.check.worst]!;
+  return [
+    ...wrap(`${result.name}: ${orderWords(result)}`),
+    '',
+    ...stepTable(job, piece, result),
+    ...(worst === null ? [] : ['', ...worstLines(worst, result.check, style)]),
+    ...section(
+      'How far feet may be wound up, or fall short, before the slab cracks',
+      heightLines(result, style),
+    ),
+    ...section(
+      'For a while beyond what a finished piece may have; here the engine decides',
+      sizeLines(result),
+    ),
+    ...section('Found', findingLines(result, style)),
+    ...section('Earliest days', result.earliest.flatMap(earliestLine)),
+  ];
+}
+
+function orderWords({ from, proposal, check }: SwapResult): string {
+  if (from === 'job' || proposal === null) return "the job's own steps";
+  const of = stands(check.level)
+    ? 'of all orders that stand'
+    : 'of all orders, though not every moment stands';
+  const how = proposal.isExact
+    ? `the mildest ${of} (${proposal.tried} steps weighed)`
+    : `the mildest of the likeliest orders (${proposal.tried} steps weighed), not of every one`;
+  const blocked = proposal.isBlocked ? '; no order leaves every cabinet a free way in' : '';
+  return `proposed order; ${how}${blocked}`;
+}
+
+function stepTable(job: Job, piece: Piece, { steps, check }: SwapResult): string[] {
+  const table = new Table({
+    head: HEADINGS,
+    colWidths: COLUMNS,
+    colAligns: ['right', 'left', 'left', 'right', 'left'],
+    wordWrap: true,
+    chars: {
+      ...Object.fromEntries(BORDERS.map((name) => [name, ''])),
+      mid: '─',
+      bottom: '─',
+    },
+    style: { head: [], border: [], 'padding-left': 0, 'padding-right': 2 },
+  });
+  const [before] = check.moments;
+  if (before?.phase === 'before')
+    table.push([String(before.day), '', '', crackingOf(before), momentWords(before, check)]);
+  for (const { step, worst } of steps) {
+    table.push([
+      String(step.day),
+      [
+        ...step.sectionsOut.map((id) => sectionName(job, id)),
+        ...step.supportsOut.map((id) => supportName(piece, id)),
+      ].join(', '),
+      step.supportsIn.map((id) => supportName(piece, id)).join(', '),
+      crackingOf(worst),
+      momentWords(worst, check),
+    ]);
+  }
+  return table
+    .toString()
+    .split('\n')
+    .map((line) => line.trimEnd());
+}
+
+function crackingOf({ cracking }: CheckedMoment): string {
+  return cracking === null ? '' : printRatio(cracking.ratio);
+}
+
+/** Where it bends most; for a moment that does not stand, what fails. */
+function momentWords(moment: CheckedMoment, check: SwapCheck): string {
+  const { level, cracking, words } = moment;
+  const phase = phaseOf(moment, check);
+  const place = cracking === null ? '' : `, ${cracking.words}`;
+  return stands(level) ? `${phase}${place}` : `${markOf(level)}, ${phase}: ${words}`;
+}
+
+function worstLines(worst: CheckedMoment, check: SwapCheck, { colour }: Style): string[] {
+  const text = `Worst moment: day ${worst.day}, ${phaseOf(worst, check)}, ${printRatio(worst.ratio)} of the limit. ${worst.words}`;
+  return wrap(text, `${shapeOf(worst.level)} `).map((line) => paintShape(line, worst.level, colour));
+}
+
+/** Sizes that a finished piece may not have and a step has for a while. */
+function sizeLines({ steps }: SwapResult): string[] {
+  return steps.flatMap(({ step, moments }) =>
+    [...new Set(moments.flatMap(({ cautions }) => cautions))].flatMap((caution) =>
+      wrap(`Day ${step.day}. ${caution}`, '- '),
+    ),
+  );
+}
+
+function heightLines({ steps }: SwapResult, { system }: Style): string[] {
+  return steps.flatMap(({ heights }: SwapStepResult) =>
+    heights.flatMap(({ words, raise, gap }) =>
+      wrap(
+        `${words}: up ${heightWords(raise, system, 'as far as it winds, as the slab lifts off first')}, short ${heightWords(gap, system, 'by any gap')}`,
+        '- ',
+      ),
+    ),
+  );
+}
+
+/** The lower 64th, or tenth of a millimetre. */
+function heightWords({ limitIn, sixtyFourths }: HeightLimit, system: UnitSystem, beyond: string): string {
+  if (limitIn === null || sixtyFourths === null) return beyond;
+  if (system === 'metric') return `${(Math.floor(limitIn * MM_PER_IN * 10 + 1e-9) / 10).toFixed(1)} mm`;
+  return sixtyFourths === 0 ? 'less than 1/64 in' : `${sixtyFourths}/64 in (${limitIn.toFixed(3)} in)`;
+}
+
+/** What needs attention first; a way in that is free is not worth a line. */
+function findingLines({ findings, check }: SwapResult, { colour }: Style): string[] {
+  const day = (finding: SwapFinding) => check.steps.find(({ id }) => id === finding.stepId)?.day;
+  const told = findings.filter(({ id, level }) => id !== 'way-in' || !stands(level));
+  const ordered = [...told].sort((a, b) => Number(stands(a.level)) - Number(stands(b.level)));
+  return ordered.flatMap((finding) => {
+    const when = day(finding);
+    const text = `${when === undefined ? '' : `Day ${when}. `}${finding.title}: ${finding.words}`;
+    return wrap(text, `${shapeOf(finding.level)} `).map((line) => paintShape(line, finding.level, colour));
+  });
+}
+
+function earliestLine({ title, words, plannedDay, source }: EarliestDay): string[] {
+  const planned = plannedDay === null ? '' : ` Planned on day ${plannedDay}.`;
+  return wrap(`${title}: ${words}${planned} (${source})`, '- ');
+}
+
+function supportName({ supports }: Piece, id: string): string {
+  return supports.find((support) => support.id === id)?.name ?? id;
+}
+
+function sectionName({ falsework }: Job, id: string): string {
+  const name = falsework.sections.find((one) => one.id === id)?.name ?? id;
+  return `section ${name}`;
+}
