@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { Shell } from './frame/Shell';
 import type { BegunWindow } from './state/begin-window';
+import { startDayLoop } from './state/day-loop';
 import { startKeepingDrafts } from './state/draft-keeper';
 import { StoreProvider } from './state/store-context';
 import { startVerdictLoop } from './state/verdict-loop';
@@ -15,6 +16,7 @@ export function App({ host, about, store, files }: BegunWindow) {
   }, [theme]);
 
   useEffect(() => startVerdictLoop(store), [store]);
+  useEffect(() => startDayLoop(store), [store]);
   useEffect(
     () => startKeepingDrafts(store, host, (sentence) => store.getState().say({ tone: 'trouble', sentence })),
     [store, host],

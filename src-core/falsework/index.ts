@@ -33,6 +33,7 @@ export { boardFeet, pricesOf } from './prices';
 export type { DeckOpening, Section, SectionSide } from './section';
 export type { FormStack } from './stack';
 export { formStack } from './stack';
+export { useFalsework } from './use-falsework';
 export type { WayOut } from './way-out';
 export { wayOut } from './way-out';
 export type { LoadedSection, WorkContext, WorkedSection } from './work-section';

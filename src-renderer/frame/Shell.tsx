@@ -1,7 +1,9 @@
 import type { DragEvent } from 'react';
 import type { HostApi, ReplyOf } from '../../src-core/host-contract';
 import { ComparePanel } from '../compare/ComparePanel';
+import { DayLine } from '../days/DayLine';
 import { DrawPanel } from '../forms/DrawPanel';
+import { HoldPanel } from '../hold/HoldPanel';
 import { PieceList } from '../pieces/PieceList';
 import { Sheets } from '../sheets/Sheets';
 import type { FileActions } from '../state/file-actions';
@@ -46,7 +48,11 @@ export function Shell({ host, about, files }: Props) {
         {question === 'draw' && <DrawPanel />}
         {question === 'stand' && <VerdictPanel />}
         {question === 'compare' && <ComparePanel />}
+        {question === 'hold' && <HoldPanel />}
       </section>
+      <footer className={styles.days}>
+        <DayLine />
+      </footer>
       <Sheets host={host} files={files} />
     </div>
   );
@@ -56,4 +62,5 @@ const PANEL_NAMES = {
   draw: 'What is drawn, as numbers',
   stand: 'The verdict',
   compare: 'Two versions side by side',
+  hold: 'How it is held up and swapped',
 } as const;

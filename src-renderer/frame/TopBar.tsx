@@ -19,6 +19,7 @@ interface Props {
 const QUESTIONS: readonly { readonly id: Question; readonly label: string }[] = [
   { id: 'draw', label: 'Draw it' },
   { id: 'stand', label: 'Does it stand?' },
+  { id: 'hold', label: 'Hold it up' },
   { id: 'compare', label: 'Which way?' },
 ];
 

@@ -12,6 +12,9 @@ interface Props {
   readonly widthPx: number;
 }
 
+/** Steps of depth that bring a line before the map, which would cut it along its middle. */
+const BEFORE_SHEET = 120;
+
 /** Lines of a width in pixels, for what is picked out; plain lines are never wider than one. */
 export function BoldLines({ lines, color, widthPx }: Props) {
   const { cutPlanes } = useSceneLook();
@@ -27,6 +30,8 @@ export function BoldLines({ lines, color, widthPx }: Props) {
         attach="material"
         color={color}
         linewidth={widthPx}
+        polygonOffset
+        polygonOffsetUnits={-BEFORE_SHEET}
         clippingPlanes={cutPlanes}
       />
     </primitive>

@@ -10,7 +10,7 @@ import type { CameraPose } from './camera-pose';
 import { between, eyeOf, FARTHEST_IN, fitted, NEAREST_IN, poseForView, poseFrom } from './camera-pose';
 import type { CameraStep } from './camera-step';
 import { stepped } from './camera-step';
-import { isInView } from './in-view';
+import { isSeenWell, withNeighbours } from './framing';
 import type { Bounds, Place } from './scene-bounds';
 import { ballRound, united } from './scene-bounds';
 
@@ -20,9 +20,10 @@ export interface CameraHandle {
 
 interface Props {
   readonly ref: Ref<CameraHandle>;
-  /** What "all" is, and what the piece that is selected takes up. */
+  /** What "all" is, what the piece that is selected takes up, and each other piece. */
   readonly all: readonly Bounds[];
   readonly selected: readonly Bounds[];
+  readonly others: readonly Bounds[];
 }
 
 type Orbit = ComponentRef<typeof OrbitControls>;
@@ -40,7 +41,7 @@ const CLOSE_SHARE = 1.9;
 const CLOSEST_IN = 60;
 
 /** Moves the eye: by hand, by key and menu, to a point that a check names, and to a piece that was picked elsewhere. */
-export function CameraRig({ ref, all, selected }: Props) {
+export function CameraRig({ ref, all, selected, others }: Props) {
   const camera = useThree(({ camera: eye }) => eye);
   const invalidate = useThree(({ invalidate: draw }) => draw);
   const aspect = useThree(({ size }) => size.width / size.height);
@@ -49,9 +50,11 @@ export function CameraRig({ ref, all, selected }: Props) {
   const flyTo = useWindow(({ flyTo: asked }) => asked);
   const orbit = useRef<Orbit>(null);
   const glide = useRef<Glide | null>(null);
-  const latest = useRef({ all, selected, aspect, piece });
+  /** Whether the eye stands where a fit put it, and no hand has moved it since. */
+  const isFitted = useRef(true);
+  const latest = useRef({ all, selected, others, aspect, piece });
   useLayoutEffect(() => {
-    latest.current = { all, selected, aspect, piece };
+    latest.current = { all, selected, others, aspect, piece };
   });
 
   const stand = useCallback(
@@ -79,6 +82,7 @@ export function CameraRig({ ref, all, selected }: Props) {
       perform: (step) => {
         const now = glide.current?.to ?? poseNow(camera, orbit.current);
         const bounds = latest.current;
+        isFitted.current = step.kind === 'fit-all' || step.kind === 'view';
         if (step.kind === 'fit-all') goTo(fitted(now, bounds.all, bounds.aspect));
         else if (step.kind === 'view') goTo(poseForView(step.view, bounds.selected, bounds.aspect));
         else goTo(stepped(now, step)!);
@@ -87,25 +91,39 @@ export function CameraRig({ ref, all, selected }: Props) {
     [camera, goTo],
   );
 
-  // A job that was just opened is looked at from the corner, its selected piece filling the picture.
+  // A job that was just opened is looked at from the corner, its selected piece large among its neighbours.
   // biome-ignore lint/correctness/useExhaustiveDependencies: another job is looked at anew though its id is not read here
   useLayoutEffect(() => {
-    const { selected: first, aspect: now } = latest.current;
+    const { selected: first, others: near, aspect: now } = latest.current;
     glide.current = null;
-    stand(poseForView('corner', first, now));
+    isFitted.current = true;
+    const corner = poseForView('corner', first, now);
+    stand(fitted(corner, withNeighbours(corner, first, near, now), now));
   }, [job.id, stand]);
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: only picking another piece moves the eye, not editing it
   useEffect(() => {
-    const { selected: picked, aspect: now } = latest.current;
-    if (!isInView(camera, ballRound(picked.reduce(united)).middle))
-      goTo(fitted(poseNow(camera, orbit.current), picked, now));
+    const { selected: picked, others: near, aspect: now } = latest.current;
+    const pose = glide.current?.to ?? poseNow(camera, orbit.current);
+    if (isSeenWell(pose, picked, now)) return;
+    isFitted.current = true;
+    goTo(fitted(pose, withNeighbours(pose, picked, near, now), now));
   }, [piece.id, camera, goTo]);
+
+  // Another shape of picture is fitted anew, unless a hand has chosen a view that still holds the piece.
+  useEffect(() => {
+    const { selected: shown, others: near } = latest.current;
+    const pose = glide.current?.to ?? poseNow(camera, orbit.current);
+    if (!isFitted.current && isSeenWell(pose, shown, aspect)) return;
+    glide.current = null;
+    stand(fitted(pose, withNeighbours(pose, shown, near, aspect), aspect));
+  }, [aspect, camera, stand]);
 
   useEffect(() => {
     if (flyTo === null) return;
     const { selected: bounds, aspect: now, piece: lookedAt } = latest.current;
     const pose = poseNow(camera, orbit.current);
+    isFitted.current = flyTo.at === null;
     goTo(flyTo.at === null ? fitted(pose, bounds, now) : closeTo(pose, lookedAt, bounds, flyTo.at));
   }, [flyTo, camera, goTo]);
 
@@ -129,6 +147,7 @@ export function CameraRig({ ref, all, selected }: Props) {
       maxDistance={FARTHEST_IN}
       onStart={() => {
         glide.current = null;
+        isFitted.current = false;
       }}
     />
   );

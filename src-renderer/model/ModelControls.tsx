@@ -1,4 +1,4 @@
-import { ChevronDown } from 'lucide-react';
+import { ChevronDown, Layers } from 'lucide-react';
 import { Button, Disclosure, DisclosurePanel, ToggleButton } from 'react-aria-components';
 import { useStore, useWindow } from '../state/store-context';
 import type { CameraStep } from './camera-step';
@@ -25,8 +25,11 @@ export function ModelControls({ onStep }: Props) {
     <div className={styles.controls}>
       <ViewMenu onStep={onStep} />
       <Disclosure className={styles.panel ?? ''}>
-        <Button slot="trigger" className={styles.trigger ?? ''}>
-          Show
+        <Button slot="trigger" className={styles.trigger ?? ''} aria-label="Show">
+          <Layers size={16} aria-hidden>
+            <title>Show</title>
+          </Layers>
+          <span className={styles.word}>Show</span>
           <ChevronDown className={styles.chevron} size={16} aria-hidden />
         </Button>
         <DisclosurePanel className={styles.body ?? ''} role="group" aria-label="What the model shows">

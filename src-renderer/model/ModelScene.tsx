@@ -11,7 +11,7 @@ import { grainTiles } from './grain-tiles';
 import { Person } from './Person';
 import { PieceModel } from './PieceModel';
 import { personBounds, placeForPerson } from './person';
-import { ballRound, cutAtIn, jobBounds, pieceBounds } from './scene-bounds';
+import { ballRound, cornerBounds, cutAtIn, jobBounds, pieceBounds } from './scene-bounds';
 import { SceneLookProvider } from './scene-look';
 import { useDisposal } from './use-disposal';
 import { useTokens } from './use-tokens';
@@ -25,6 +25,7 @@ interface Props {
 export function ModelScene({ stage, camera }: Props) {
   const job = useJob();
   const chosen = usePiece();
+  const day = useWindow((state) => state.day);
   const options = useWindow(({ model }) => model);
   const isDark = useWindow(({ theme }) => theme === 'dark');
   const tokens = useTokens();
@@ -33,10 +34,14 @@ export function ModelScene({ stage, camera }: Props) {
   const person = useMemo(() => {
     return placeForPerson(pieceBounds(chosen), job.pieces.map(pieceBounds));
   }, [job, chosen]);
-  const boxes = useMemo(() => job.pieces.map(pieceBounds), [job]);
+  const corners = useMemo(() => job.pieces.flatMap(cornerBounds), [job]);
+  const others = useMemo(
+    () => job.pieces.filter(({ id }) => id !== chosen.id).map(pieceBounds),
+    [job, chosen.id],
+  );
   const selected = useMemo(() => {
-    const own = pieceBounds(chosen);
-    return options.showsPerson ? [own, personBounds(person)] : [own];
+    const own = cornerBounds(chosen);
+    return options.showsPerson ? [...own, personBounds(person)] : own;
   }, [chosen, person, options.showsPerson]);
   const tiles = useMemo(grainTiles, []);
   useDisposal(tiles);
@@ -49,12 +54,12 @@ export function ModelScene({ stage, camera }: Props) {
   const { isSeeThrough, explodeShare, map, cutShare } = options;
   return (
     <SceneLookProvider value={look}>
-      <CameraRig ref={camera} all={boxes} selected={selected} />
+      <CameraRig ref={camera} all={corners} selected={selected} others={others} />
       <Daylight
         middle={ball.middle}
         radiusIn={ball.radiusIn}
         job={job}
-        shadowsOf={`${chosen.id} ${isSeeThrough} ${explodeShare} ${cutShare} ${map}`}
+        shadowsOf={`${chosen.id} ${isSeeThrough} ${explodeShare} ${cutShare} ${map} ${day}`}
       />
       <Ground middle={ball.middle} radiusIn={ball.radiusIn} />
       {job.pieces.map((piece) => (

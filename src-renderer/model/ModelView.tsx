@@ -23,6 +23,7 @@ export function ModelView() {
   const job = useJob();
   const piece = usePiece();
   const options = useWindow(({ model }) => model);
+  const day = useWindow((state) => state.day);
   const result = useVerdict(piece.id)?.result ?? null;
   const deflected = useVerdicts(({ deflected: shape }) => shape);
   const stage = useRef<HTMLDivElement>(null);
@@ -88,9 +89,7 @@ export function ModelView() {
         {words}
       </p>
       <ModelControls onStep={(step) => camera.current?.perform(step)} />
-      <div className={styles.legend}>
-        <ModelLegend />
-      </div>
+      <div className={styles.legend}>{day === null && <ModelLegend />}</div>
     </section>
   );
 }

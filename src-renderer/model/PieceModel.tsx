@@ -2,11 +2,13 @@ import { useMemo } from 'react';
 import { stands } from '../../src-core/analysis';
 import type { Piece } from '../../src-core/job';
 import { supportSolids } from '../../src-core/solid';
+import { useDays } from '../state/day-store';
 import type { Selection } from '../state/selection';
 import { useJob, useWindow } from '../state/store-context';
 import { useVerdict, useVerdicts } from '../state/verdict-store';
 import { BendingMap } from './BendingMap';
 import { CutSteel } from './CutSteel';
+import { Formwork } from './Formwork';
 import { MAP_LIFT_IN } from './map-geometry';
 import { Pickable } from './Pickable';
 import { liftIn } from './pulled-apart';
@@ -18,6 +20,7 @@ import { SteelInside } from './SteelInside';
 import { SupportModel } from './SupportModel';
 import { exaggerationOf, isSameMesh } from './sag';
 import { supportGroups } from './support-groups';
+import { useStanding } from './use-standing';
 
 interface Props {
   readonly piece: Piece;
@@ -33,16 +36,28 @@ export function PieceModel({ piece, isChosen }: Props) {
   const selected = useWindow(({ selection }) => keyWithin(selection, piece.id));
   const verdict = useVerdict(piece.id);
   const deflected = useVerdicts(({ deflected: shape }) => shape);
-  const groups = useMemo(() => supportGroups(supportSolids(piece)), [piece]);
+  const onDay = useStanding(job, piece);
+  const governingOnDay = useDays(({ day, pieces }) =>
+    day === onDay?.day ? (pieces[piece.id]?.governing ?? null) : null,
+  );
+  const allGroups = useMemo(() => supportGroups(supportSolids(piece)), [piece]);
   const temporary = useMemo(
     () => new Set(piece.supports.filter((support) => !stands(support, null)).map(({ id }) => id)),
     [piece],
   );
 
-  const map = isChosen ? (verdict?.map ?? null) : null;
+  const isHard = onDay === null || onDay.state === 'hard';
+  const cast = isHard ? 'hard' : onDay.state === 'wet' ? 'wet' : 'not-yet';
+  // a bowl or a stove stands on the slab, so it waits until that is hard
+  const groups = allGroups.filter(({ supportId }) =>
+    supportId === null ? isHard : onDay === null || onDay.supports.includes(supportId),
+  );
+  // map, bent shape and reactions are those of the finished job
+  const map = isChosen && onDay === null ? (verdict?.map ?? null) : null;
   const shape = map !== null && deflected !== null && isSameMesh(map, deflected) ? deflected : null;
   const isBent = options.map === 'deflected' && map !== null && shape !== null;
-  const loadAt = isChosen ? (verdict?.result.governing?.loadAt ?? null) : null;
+  const governing = onDay === null ? (verdict?.result.governing ?? null) : isHard ? governingOnDay : null;
+  const loadAt = isChosen ? (governing?.loadAt ?? null) : null;
   const slabLift = liftIn('slab', options.explodeShare);
   const top = piece.topElevationIn;
   const soffit = top - piece.thicknessIn;
@@ -57,14 +72,15 @@ export function PieceModel({ piece, isChosen }: Props) {
           isSelected={selected !== null && !selected.startsWith('support ')}
           isSeeThrough={options.isSeeThrough}
           isGhost={isBent}
+          cast={cast}
           hasMapInside={hasMapInside}
         />
       </Pickable>
       <group position-z={slabLift}>
-        {options.isSeeThrough && (
+        {(options.isSeeThrough || onDay?.state === 'formed') && (
           <SteelInside piece={piece} standoffSpacingIn={job.forms.standoffSpacingIn} />
         )}
-        {options.cutShare !== null && <CutSteel piece={piece} />}
+        {options.cutShare !== null && cast !== 'not-yet' && <CutSteel piece={piece} />}
         {map !== null && options.map === 'bending' && (
           <BendingMap map={map} levelIn={hasMapInside ? soffit : top} />
         )}
@@ -74,6 +90,11 @@ export function PieceModel({ piece, isChosen }: Props) {
         )}
         {loadAt !== null && !isBent && <RovingLoad piece={piece} at={loadAt} topIn={top + MAP_LIFT_IN} />}
       </group>
+      {onDay !== null && (
+        <group position-z={slabLift}>
+          <Formwork piece={piece} hasEdgeForms={onDay.formsStand} sections={onDay.sections} />
+        </group>
+      )}
       {groups.map((group) => (
         <Pickable
           key={group.key}
@@ -84,7 +105,7 @@ export function PieceModel({ piece, isChosen }: Props) {
             group={group}
             isHovered={group.supportId !== null && hovered === `support ${group.supportId}`}
             isSelected={group.supportId !== null && selected === `support ${group.supportId}`}
-            isTemporary={group.supportId !== null && temporary.has(group.supportId)}
+            isTemporary={onDay === null && group.supportId !== null && temporary.has(group.supportId)}
           />
         </Pickable>
       ))}

@@ -1,3 +1,4 @@
+import { Eye } from 'lucide-react';
 import { Keyboard, Menu, MenuItem, MenuTrigger, Popover, Text } from 'react-aria-components';
 import { Button } from '../look/Button';
 import type { CameraStep } from './camera-step';
@@ -12,7 +13,12 @@ interface Props {
 export function ViewMenu({ onStep }: Props) {
   return (
     <MenuTrigger>
-      <Button>Look from</Button>
+      <Button aria-label="Look from">
+        <Eye size={16} aria-hidden>
+          <title>Look from</title>
+        </Eye>
+        <span className={styles.word}>Look from</span>
+      </Button>
       <Popover className={styles.popover ?? ''} placement="bottom end">
         <Menu
           className={styles.menu ?? ''}

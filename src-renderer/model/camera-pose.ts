@@ -61,6 +61,28 @@ export function fitted(pose: CameraPose, boxes: readonly Bounds[], aspect: numbe
   return { ...pose, target, distanceIn: clamp(distanceIn, NEAREST_IN, FARTHEST_IN) };
 }
 
+/** A place in the picture: -1 at its left and bottom, 1 at its right and top. */
+export interface SeenPlace {
+  readonly across: number;
+  readonly up: number;
+  readonly isInFront: boolean;
+}
+
+/** Where the corners of `boxes` lie in the picture. */
+export function seenFrom(pose: CameraPose, boxes: readonly Bounds[], aspect: number): SeenPlace[] {
+  const axes = axesOf(pose);
+  const tall = Math.tan((LENS_DEG * Math.PI) / 360);
+  return boxes.flatMap(cornersOf).map((corner) => {
+    const from = minus(corner, pose.target);
+    const depthIn = pose.distanceIn - dot(from, axes.toEye);
+    return {
+      across: dot(from, axes.right) / (depthIn * tall * aspect),
+      up: dot(from, axes.up) / (depthIn * tall),
+      isInFront: depthIn > 0,
+    };
+  });
+}
+
 interface Axes {
   readonly toEye: Place;
   readonly right: Place;

@@ -27,6 +27,7 @@ const RIGHT_HALF: readonly (readonly [number, number])[] = [
   [1.1, 67.9],
 ];
 
+const HALF_WIDTH_IN = Math.max(...RIGHT_HALF.map(([across]) => across));
 /** Clearance of the person from any piece, in. */
 const CLEAR_IN = 16;
 
@@ -38,7 +39,10 @@ export function personOutline(): (readonly [number, number])[] {
 
 /** Room that the person takes at a place. */
 export function personBounds({ xIn, yIn }: Point): Bounds {
-  return { least: [xIn, yIn, 0], most: [xIn, yIn, PERSON_HEIGHT_IN] };
+  return {
+    least: [xIn - HALF_WIDTH_IN, yIn, 0],
+    most: [xIn + HALF_WIDTH_IN, yIn, PERSON_HEIGHT_IN],
+  };
 }
 
 /** Where the person stands: beside a piece, at the first of its sides that no other piece takes. */

@@ -20,6 +20,12 @@ export function pieceBounds(piece: Piece): Bounds {
   };
 }
 
+/** The same, corner by corner of the outline: an L does not fill the box round it. */
+export function cornerBounds(piece: Piece): Bounds[] {
+  const { least, most } = pieceBounds(piece);
+  return piece.corners.map(({ xIn, yIn }) => ({ least: [xIn, yIn, least[2]], most: [xIn, yIn, most[2]] }));
+}
+
 /** All pieces of a job. */
 export function jobBounds(job: Job): Bounds {
   return job.pieces.map(pieceBounds).reduce(united);

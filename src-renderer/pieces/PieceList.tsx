@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { ListBox } from 'react-aria-components';
 import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
@@ -12,13 +12,16 @@ export function PieceList() {
   const store = useStore();
   const job = useJob();
   const selected = usePiece();
-  const weightLine = useMemo(() => jobWeightLine(job), [job]);
+  const weighed = useDeferredValue(job);
+  const weightLine = useMemo(() => jobWeightLine(weighed), [weighed]);
   return (
     <div className={styles.column}>
       <Heading id="pieces-heading">Pieces</Heading>
       <ListBox
         aria-labelledby="pieces-heading"
         className={styles.list!}
+        items={job.pieces}
+        dependencies={[job.mixes, job.shownIn]}
         selectionMode="single"
         selectionBehavior="replace"
         disallowEmptySelection
@@ -30,9 +33,7 @@ export function PieceList() {
           }
         }}
       >
-        {job.pieces.map((piece) => (
-          <PieceItem key={piece.id} piece={piece} densityPcf={densityOf(job, piece)} system={job.shownIn} />
-        ))}
+        {(piece) => <PieceItem piece={piece} densityPcf={densityOf(job, piece)} system={job.shownIn} />}
       </ListBox>
       <div className={styles.add}>
         <Button weight="quiet" onPress={() => store.getState().openSheet({ kind: 'add-piece' })}>

@@ -1,36 +1,22 @@
-import { useCallback, useMemo, useState } from 'react';
-import type { Dimension } from '../../src-core/drawing';
-import { cutoutSizeDimensions, pieceDimensions } from '../../src-core/drawing';
-import type { Piece } from '../../src-core/job';
+import { useCallback, useState } from 'react';
 import type { UnitSystem } from '../../src-core/units';
-import { printLength } from '../../src-core/units';
-import { useWindow } from '../state/store-context';
 import { DimensionField } from './DimensionField';
 import styles from './Dimensions.module.css';
 import { DimensionText } from './DimensionText';
-import type { Frame, Pixel } from './frame';
+import type { Pixel } from './frame';
 import type { PlacedDimension } from './place-dimensions';
-import { placeDimensions } from './place-dimensions';
 
 interface Props {
-  /** The selected piece. */
-  readonly piece: Piece;
-  readonly frame: Frame;
+  /** The selected piece, and its dimensions where they stand on the screen. */
+  readonly pieceId: string;
+  readonly placed: readonly PlacedDimension[];
   readonly system: UnitSystem;
 }
 
 /** Dimensions of the selected piece: lines, and figures that can be typed into. */
-export function Dimensions({ piece, frame, system }: Props) {
+export function Dimensions({ pieceId, placed, system }: Props) {
   const [editing, setEditing] = useState<string | null>(null);
   const [returnTo, setReturnTo] = useState<string | null>(null);
-  const cutoutId = useWindow(({ selection }) =>
-    selection?.part.kind === 'cutout' ? selection.part.id : null,
-  );
-  const dimensions = useMemo(() => {
-    const cutout = piece.cutouts.find(({ id }) => id === cutoutId);
-    return [...(cutout === undefined ? [] : cutoutSizeDimensions(cutout)), ...pieceDimensions(piece)];
-  }, [piece, cutoutId]);
-  const placed = placeDimensions(frame, dimensions, (dimension) => figure(dimension, system));
   const edit = useCallback((key: string) => {
     setEditing(key);
     setReturnTo(null);
@@ -53,7 +39,7 @@ export function Dimensions({ piece, frame, system }: Props) {
             return (
               <DimensionField
                 key={key}
-                pieceId={piece.id}
+                pieceId={pieceId}
                 placed={one}
                 system={system}
                 onClose={() => close(key)}
@@ -80,11 +66,6 @@ export function Dimensions({ piece, frame, system }: Props) {
       </div>
     </>
   );
-}
-
-function figure({ of, lengthIn }: Dimension, system: UnitSystem): string {
-  const length = printLength(lengthIn, { system });
-  return of === 'overhang' ? `${length} over` : length;
 }
 
 function DimensionLines({ placed }: { readonly placed: PlacedDimension }) {

@@ -1,28 +1,21 @@
-import { useVerdict } from '../state/verdict-store';
-import type { Frame } from './frame';
-import { toPixel } from './frame';
 import styles from './GoverningMarks.module.css';
+import type { PlacedMark } from './plan-labels';
 
 interface Props {
-  readonly pieceId: string;
-  readonly frame: Frame;
+  readonly marks: readonly PlacedMark[];
 }
 
 /** Where the bending that governs is: tension at the top, and at the soffit. */
-export function GoverningMarks({ pieceId, frame }: Props) {
-  const governing = useVerdict(pieceId)?.result.governing ?? null;
-  if (governing === null) return null;
-  const marks = [
-    { words: 'top', title: 'Most tension at the top', at: toPixel(frame, governing.hogging) },
-    { words: 'soffit', title: 'Most tension at the soffit', at: toPixel(frame, governing.sagging) },
-  ];
-  return marks.map(({ words, title, at }) => (
+export function GoverningMarks({ marks }: Props) {
+  return marks.map(({ words, title, at, wordAt }) => (
     <g key={words} transform={`translate(${at.xPx} ${at.yPx})`} className={styles.mark}>
       <title>{title}</title>
       <path d="M-6 0H6M0 -6V6" />
-      <text x={8} y={-5}>
-        {words}
-      </text>
+      {wordAt !== null && (
+        <text x={wordAt.xPx} y={wordAt.yPx}>
+          {words}
+        </text>
+      )}
     </g>
   ));
 }

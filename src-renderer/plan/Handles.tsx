@@ -9,16 +9,18 @@ import styles from './Handles.module.css';
 import { handleLabel } from './handle-words';
 import type { Handle } from './handles';
 import { handlesOf } from './handles';
+import type { HandleSize } from './thin-handles';
 
 interface Props {
   /** The selected piece. */
   readonly piece: Piece;
   readonly frame: Frame;
+  readonly sizes: ReadonlyMap<string, HandleSize>;
   readonly system: UnitSystem;
 }
 
 /** Handles of the selected piece over the drawing, in the order in which Tab reaches them; the plan moves them by pointer and key. */
-export function Handles({ piece, frame, system }: Props) {
+export function Handles({ piece, frame, sizes, system }: Props) {
   const selection = useWindow((state) => state.selection);
   const isPicked = ({ part }: Handle) =>
     part.kind !== 'piece' && isSameSelection(selection, { pieceId: piece.id, part });
@@ -34,6 +36,7 @@ export function Handles({ piece, frame, system }: Props) {
             pieceId={piece.id}
             xPx={xPx}
             yPx={yPx}
+            size={sizes.get(handle.key) ?? 'full'}
             isPicked={isPicked(handle)}
             label={handleLabel(piece, handle, system)}
           />
@@ -48,19 +51,28 @@ interface ButtonProps {
   readonly pieceId: string;
   readonly xPx: number;
   readonly yPx: number;
+  readonly size: HandleSize;
   readonly isPicked: boolean;
   readonly label: string;
 }
 
 /** One handle. The plan itself listens for pointer and keys, so that a drag does not end with the button. */
-const HandleButton = memo(function HandleButton({ handle, pieceId, xPx, yPx, isPicked, label }: ButtonProps) {
+const HandleButton = memo(function HandleButton({
+  handle,
+  pieceId,
+  xPx,
+  yPx,
+  size,
+  isPicked,
+  label,
+}: ButtonProps) {
   const store = useStore();
   const turnDeg =
     handle.role === 'edge' ? (Math.atan2(-handle.outward.y, handle.outward.x) * 180) / Math.PI : 0;
   return (
     <button
       type="button"
-      className={`${styles.handle} ${styles[handle.role]} ${isPicked ? styles.picked : ''}`}
+      className={`${styles.handle} ${styles[handle.role]} ${styles[size] ?? ''} ${isPicked ? styles.picked : ''}`}
       style={{ transform: `translate(${xPx}px, ${yPx}px) translate(-50%, -50%) rotate(${turnDeg}deg)` }}
       data-handle={handle.key}
       aria-label={label}

@@ -10,17 +10,19 @@ import { Names } from './Names';
 import { PartMarks } from './PartMarks';
 import { PieceShape } from './PieceShape';
 import styles from './PlanDrawing.module.css';
+import type { PlanLabels } from './plan-labels';
 import { Seams } from './Seams';
 import type { PlanFrame } from './use-frame';
 
 interface Props {
   readonly job: Job;
   readonly frame: Frame;
+  readonly labels: PlanLabels;
   readonly ring: PlanFrame['ring'];
 }
 
 /** The job from above on its grid: low pieces first, the selected one on top. */
-export function PlanDrawing({ job, frame, ring }: Props) {
+export function PlanDrawing({ job, frame, labels, ring }: Props) {
   const selectedId = useWindow(({ selection }) => selection?.pieceId ?? null);
   const selected = job.pieces.find(({ id }) => id === selectedId);
   const fromBelow = job.pieces
@@ -40,8 +42,8 @@ export function PlanDrawing({ job, frame, ring }: Props) {
         <PartMarks />
         {selected !== undefined && <HitAreas piece={selected} />}
       </g>
-      <Names pieces={inOrder} selectedId={selectedId} frame={frame} />
-      {selectedId !== null && <GoverningMarks pieceId={selectedId} frame={frame} />}
+      <Names names={labels.names} />
+      <GoverningMarks marks={labels.marks} />
       <FlyRing ring={ring} frame={frame} />
     </svg>
   );

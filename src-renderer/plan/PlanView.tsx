@@ -15,6 +15,7 @@ import type { PlanFrame } from './use-frame';
 import { useFrame } from './use-frame';
 import { useHandleDrag } from './use-handle-drag';
 import { usePlanKeys } from './use-plan-keys';
+import { usePlanLabels } from './use-plan-labels';
 import { usePlanPointer } from './use-plan-pointer';
 
 /** The job from above, dimensioned and editable: the front is at the bottom. */
@@ -32,6 +33,7 @@ export function PlanView() {
   useWheelZoom(container, plan);
 
   const { frame, change } = plan;
+  const labels = usePlanLabels(job, piece, frame);
   const onZoom = useCallback(
     (factor: number) => change((old) => zoomed(old, { xPx: old.widthPx / 2, yPx: old.heightPx / 2 }, factor)),
     [change],
@@ -59,14 +61,14 @@ export function PlanView() {
     >
       {isMeasured && (
         <>
-          <PlanDrawing job={job} frame={frame} ring={plan.ring} />
+          <PlanDrawing job={job} frame={frame} labels={labels} ring={plan.ring} />
           <p className={styles.front}>Front</p>
           {isDrawing ? (
             <DrawTool frame={frame} onLeave={() => setIsDrawing(false)} />
           ) : (
             <>
-              <Handles piece={piece} frame={frame} system={job.shownIn} />
-              <Dimensions piece={piece} frame={frame} system={job.shownIn} />
+              <Handles piece={piece} frame={frame} sizes={labels.handleSizes} system={job.shownIn} />
+              <Dimensions pieceId={piece.id} placed={labels.dimensions} system={job.shownIn} />
             </>
           )}
         </>

@@ -1,8 +1,10 @@
 import { memo } from 'react';
+import { stands } from '../../src-core/analysis';
 import type { Support } from '../../src-core/job';
 import { bearingPatches } from '../../src-core/job';
 import type { Point } from '../../src-core/outline';
 import { directionAt, distanceIn, leftOf, moved, TOUCH_IN } from '../../src-core/outline';
+import { useWindow } from '../state/store-context';
 import { linePath, loopsPath } from './paths';
 import styles from './SupportShape.module.css';
 
@@ -12,10 +14,16 @@ interface Props {
   readonly outline: readonly Point[];
 }
 
-/** What a slab stands on, in inches: where it bears, and the thing itself where that is larger. */
+/**
+ * What a slab stands on, in inches: where it bears, and the thing itself where that is larger. Nothing on a day on which it does not
+ * stand.
+ */
 export const SupportShape = memo(function SupportShape({ support, outline }: Props) {
+  const isGone = useWindow(({ day }) => day !== null && !stands(support, day));
+  const isPassing = useWindow(({ day }) => day === null && support.lastDay !== null);
+  if (isGone) return null;
   const bearings = bearingPatches(support, outline);
-  const stay = support.lastDay === null ? '' : styles.passing;
+  const stay = isPassing ? styles.passing : '';
   return (
     <g className={`${styles.support} ${styles[support.kind]} ${stay}`}>
       {support.kind === 'cabinet' && <path d={cabinetPath(support)} className={styles.body} />}

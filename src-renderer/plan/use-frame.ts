@@ -6,8 +6,9 @@ import type { WindowStore } from '../state/window-store';
 import type { Frame } from './frame';
 import { fitted, isSeen } from './frame';
 
-/** Room round what is fitted, for its dimensions. */
+/** Room round what is fitted, for its dimensions; in a small container less, so that the piece is not lost in it. */
 const MARGIN_PX = 88;
+const MARGIN_SHARE = 0.2;
 /** How long a point that was flown to keeps its ring. */
 const RING_MS = 1600;
 const UNSEEN: Frame = { centre: { xIn: 0, yIn: 0 }, pxPerIn: 4, widthPx: 0, heightPx: 0 };
@@ -29,17 +30,21 @@ export function useFrame(container: RefObject<HTMLElement | null>): PlanFrame {
   const store = useStore();
   const [frame, setFrame] = useState(UNSEEN);
   const newest = useRef(frame);
+  /** Whether the piece stands as it was fitted, and nothing has moved the frame since. */
+  const isFitted = useRef(true);
   const change = useCallback((next: (frame: Frame) => Frame) => {
     newest.current = next(newest.current);
+    isFitted.current = false;
     setFrame(newest.current);
   }, []);
   const fitPiece = useCallback(() => {
     const { history, selection } = store.getState();
     const piece = history.job.pieces.find(({ id }) => id === selection?.pieceId) ?? history.job.pieces[0]!;
-    change((old) => fitted(old, piecePlanBounds(piece), MARGIN_PX));
+    change((old) => fitted(old, piecePlanBounds(piece), marginPx(old)));
+    isFitted.current = true;
   }, [change, store]);
   const fitJob = useCallback(() => {
-    change((old) => fitted(old, planBounds(store.getState().history.job), MARGIN_PX));
+    change((old) => fitted(old, planBounds(store.getState().history.job), marginPx(old)));
   }, [change, store]);
 
   useLayoutEffect(() => {
@@ -47,9 +52,9 @@ export function useFrame(container: RefObject<HTMLElement | null>): PlanFrame {
     if (element === null) return;
     const measure = () => {
       const { width, height } = element.getBoundingClientRect();
-      const isFirst = newest.current.widthPx === 0 && width > 0;
+      const wasFitted = isFitted.current;
       change((old) => ({ ...old, widthPx: width, heightPx: height }));
-      if (isFirst) fitPiece();
+      if (wasFitted && width > 0) fitPiece();
     };
     const observer = new ResizeObserver(measure);
     observer.observe(element);
@@ -72,6 +77,10 @@ export function useFrame(container: RefObject<HTMLElement | null>): PlanFrame {
   return { frame, newest, change, fitJob, ring: useFlight(newest, change) };
 }
 
+function marginPx({ widthPx, heightPx }: Frame): number {
+  return Math.min(MARGIN_PX, MARGIN_SHARE * Math.min(widthPx, heightPx));
+}
+
 /** Whether the whole of the selected piece is on the screen. */
 function isInSight(store: WindowStore, frame: Frame): boolean {
   const { history, selection } = store.getState();
@@ -90,7 +99,7 @@ function useFlight(newest: RefObject<Frame>, change: PlanFrame['change']): PlanF
     if (piece === undefined) return;
     const { at, request } = flyTo;
     change((old) => {
-      const whole = fitted(old, piecePlanBounds(piece), MARGIN_PX);
+      const whole = fitted(old, piecePlanBounds(piece), marginPx(old));
       // nearer than a fit the eye has chosen its own distance
       const pxPerIn = Math.max(old.pxPerIn, whole.pxPerIn);
       return at === null ? whole : { ...old, pxPerIn, centre: at };

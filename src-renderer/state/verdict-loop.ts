@@ -9,7 +9,9 @@ import { useVerdicts } from './verdict-store';
 import type { WindowStore } from './window-store';
 
 /** A drag that rests this long is taken for done, ms. */
-const REST_MS = 160;
+const REST_MS = 220;
+/** A quick look may be this many changes behind when it answers. */
+const MOST_ON_THE_WAY = 100;
 
 interface Loop {
   readonly deflect: (pieceId: string) => void;
@@ -83,17 +85,25 @@ function openLoop(store: WindowStore): Loop {
   const shownVersion = new Map<string, number>();
   let waiting: { readonly job: Job; readonly pieceIds: readonly string[] } | null = null;
   let rest: ReturnType<typeof setTimeout> | undefined;
-  let changedAtMs = performance.now();
+  /** When each version came about that may still be answered. */
+  const changedAtMs = new Map<number, number>();
+  const warmed = new Set<Lane>();
 
   const coarse = openLane((message) => {
     hear(message);
-    if (message.kind === 'end' && waiting !== null) {
-      const { job, pieceIds } = waiting;
-      waiting = null;
-      coarse.send({ kind: 'check', run: version, quality: 'coarse', job, pieceIds });
+    if (message.kind !== 'end') return;
+    if (waiting === null) {
+      warmUp(coarse);
+      return;
     }
+    const { job, pieceIds } = waiting;
+    waiting = null;
+    coarse.send({ kind: 'check', run: version, quality: 'coarse', job, pieceIds });
   });
-  const fine = openLane(hear);
+  const fine = openLane((message) => {
+    hear(message);
+    if (message.kind === 'end' && !message.wasCancelled) warmUp(fine);
+  });
 
   function hear(message: FromWorker): void {
     switch (message.kind) {
@@ -138,10 +148,10 @@ function openLoop(store: WindowStore): Loop {
       isStale: run !== version && store.getState().history.job !== checkedJob,
     };
     useVerdicts.setState({ pieces: { ...pieces, [result.id]: taken }, fault: null });
-    if (run === version) {
-      // from the change to its answer, for the browser's own timeline
-      performance.measure(`${quality} verdict`, { start: changedAtMs, detail: { pieceId: result.id } });
-    }
+    const start = changedAtMs.get(run);
+    // from the change to its answer, for the browser's own timeline
+    if (start !== undefined)
+      performance.measure(`${quality} verdict`, { start, detail: { pieceId: result.id } });
   }
 
   function takeChange({ run, change }: Extract<FromWorker, { kind: 'change' }>) {
@@ -154,6 +164,11 @@ function openLoop(store: WindowStore): Loop {
     useVerdicts.setState({ pieces: { ...pieces, [change.pieceId]: changed } });
   }
 
+  function keepTimes(): void {
+    changedAtMs.set(version, performance.now());
+    for (const run of changedAtMs.keys()) if (run < version - MOST_ON_THE_WAY) changedAtMs.delete(run);
+  }
+
   function startFine(): void {
     clearTimeout(rest);
     const { history, selection, sheet } = store.getState();
@@ -161,9 +176,19 @@ function openLoop(store: WindowStore): Loop {
     if (sheet?.kind === 'quick-check') return;
     const { job } = history;
     const ids = job.pieces.map(({ id }) => id);
-    const first = selection?.pieceId;
-    const pieceIds = first === undefined ? ids : [first, ...ids.filter((id) => id !== first)];
+    const first = selection?.pieceId ?? ids[0]!;
+    const pieceIds = [first, ...ids.filter((id) => id !== first)];
     fine.send({ kind: 'check', run: version, quality: 'fine', job, pieceIds });
+    warmUp(coarse);
+  }
+
+  /** Once for each lane, when it has nothing to do: a lane that has checked one piece only is still slow. */
+  function warmUp(lane: Lane): void {
+    const { history, selection, sheet } = store.getState();
+    if (warmed.has(lane) || sheet?.kind === 'quick-check' || !lane.isIdle()) return;
+    warmed.add(lane);
+    const pieceId = selection?.pieceId ?? history.job.pieces[0]!.id;
+    lane.send({ kind: 'warm', run: version, job: history.job, pieceId });
   }
 
   function startCoarse(job: Job, pieceIds: readonly string[]): void {
@@ -179,7 +204,7 @@ function openLoop(store: WindowStore): Loop {
       const touched = changedPieces(checkedJob, job);
       checkedJob = job;
       version++;
-      changedAtMs = performance.now();
+      keepTimes();
       fine.cancel();
       markStale(job, touched);
       startCoarse(job, touched);

@@ -7,7 +7,7 @@ import type { Point } from '../../src-core/outline';
 import type { Selection } from './selection';
 
 /** What a builder asks, in the order of the job; the question changes what stands at the right. */
-export type Question = 'draw' | 'stand' | 'compare';
+export type Question = 'draw' | 'stand' | 'compare' | 'hold';
 export type Shown = 'model' | 'plan' | 'both';
 export type Theme = 'light' | 'dark';
 export type ModelMap = 'none' | 'bending' | 'deflected';
@@ -76,6 +76,8 @@ export interface WindowState {
   readonly openCheck: string | null;
   readonly flyTo: FlyTo | null;
   readonly model: ModelOptions;
+  /** Day that the playhead of the day line stands on; null for the finished job. */
+  readonly day: number | null;
   /** Whether a drag is going on: answers are coarse until it ends. */
   readonly isDragging: boolean;
 
@@ -98,6 +100,7 @@ export interface WindowState {
   /** Opens the workings of a check and sends both views to its point; null closes them. */
   readonly lookAtCheck: (check: { key: string; pieceId: string; at: Point | null } | null) => void;
   readonly setModel: (options: Partial<ModelOptions>) => void;
+  readonly setDay: (day: number | null) => void;
 }
 
 /** The store begins with a job, so that no view has to ask whether there is one. */
@@ -122,6 +125,7 @@ export function createWindowStore(job: Job, theme: Theme) {
       showsReactions: false,
       showsPerson: true,
     },
+    day: null,
     isDragging: false,
 
     run: (command, args) => {
@@ -146,6 +150,7 @@ export function createWindowStore(job: Job, theme: Theme) {
         selection: { pieceId: opened.pieces[0]!.id, part: { kind: 'piece' } },
         hover: null,
         openCheck: null,
+        day: null,
         sheet: null,
         notice: null,
       }),
@@ -168,6 +173,7 @@ export function createWindowStore(job: Job, theme: Theme) {
             },
       ),
     setModel: (options) => set(({ model }) => ({ model: { ...model, ...options } })),
+    setDay: (day) => set({ day }),
   }));
 }
 

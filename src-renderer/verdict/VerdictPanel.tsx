@@ -1,5 +1,8 @@
+import { DayHead } from '../hold/DayHead';
+import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
-import { useJob, usePiece } from '../state/store-context';
+import { useDays } from '../state/day-store';
+import { useJob, usePiece, useStore, useWindow } from '../state/store-context';
 import { useVerdict, useVerdicts } from '../state/verdict-store';
 import { ChangeList } from './ChangeList';
 import { CheckList } from './CheckList';
@@ -9,8 +12,29 @@ import { Reactions } from './Reactions';
 import { VerdictHead } from './VerdictHead';
 import styles from './VerdictPanel.module.css';
 
-/** The right panel for "Does it stand?": the verdict of the selected piece, its checks, changes that pass, and the whole job. */
+/** The right panel for "Does it stand?": of the finished job, or of the day on which the day line stands. */
 export function VerdictPanel() {
+  const day = useWindow((state) => state.day);
+  return day === null ? <FinishedVerdict /> : <DayVerdict day={day} />;
+}
+
+/** What stands on a day: its verdict and its checks. Changes are looked for in the finished job alone. */
+function DayVerdict({ day }: { readonly day: number }) {
+  const job = useJob();
+  const piece = usePiece();
+  const store = useStore();
+  const result = useDays(({ pieces }) => pieces[piece.id]);
+  return (
+    <div className={styles.panel}>
+      <DayHead job={job} piece={piece} day={day} />
+      {result !== undefined && <CheckList piece={piece} checks={result.checks} system={job.shownIn} />}
+      <Button onPress={() => store.getState().setDay(null)}>Show the finished job</Button>
+    </div>
+  );
+}
+
+/** The verdict of the selected piece as it stays, its checks, changes that pass, and the whole job. */
+function FinishedVerdict() {
   const piece = usePiece();
   const system = useJob().shownIn;
   const verdict = useVerdict(piece.id);

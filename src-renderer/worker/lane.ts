@@ -24,10 +24,8 @@ export function openLane(onMessage: (message: FromWorker) => void): Lane {
   return {
     isIdle: () => running === 0,
     send: (message) => {
-      if (message.kind === 'check') {
-        running++;
-        if (newestRun !== null) Atomics.store(newestRun, 0, message.run);
-      }
+      if (message.kind === 'check') running++;
+      if (message.kind !== 'deflect' && newestRun !== null) Atomics.store(newestRun, 0, message.run);
       worker.postMessage(message);
     },
     cancel: () => {

@@ -18,6 +18,8 @@ export type ToWorker =
       /** Pieces to check, the one that is looked at first. */
       readonly pieceIds: readonly string[];
     }
+  /** Checks a piece a few times over without an answer, so that the first drag finds the engine compiled. */
+  | { readonly kind: 'warm'; readonly run: number; readonly job: Job; readonly pieceId: string }
   | { readonly kind: 'deflect'; readonly run: number; readonly job: Job; readonly pieceId: string };
 
 export type FromWorker =

@@ -1,13 +1,40 @@
 import { describe, expect, test } from 'vitest';
 import type { Dimension } from '../../../src-core/drawing';
 import { edgeDimensions } from '../../../src-core/drawing';
+import { declutter } from '../../../src-renderer/plan/declutter';
 import type { Frame } from '../../../src-renderer/plan/frame';
-import { placeDimensions } from '../../../src-renderer/plan/place-dimensions';
-import { placeNames } from '../../../src-renderer/plan/place-names';
-import { jobOf, pieceOf, rectangle } from '../../core/drawing/pieces';
+import { draftDimensions, figureLabels, settleDimensions } from '../../../src-renderer/plan/place-dimensions';
+import type { Part } from '../../../src-renderer/state/selection';
+import { pieceOf } from '../../core/drawing/pieces';
 
 const frame: Frame = { centre: { xIn: 48, yIn: 12 }, pxPerIn: 5, widthPx: 800, heightPx: 600 };
 const print = ({ lengthIn }: Dimension) => `${lengthIn} in`;
+
+const whole: Part = { kind: 'piece' };
+
+function placeDimensions(
+  frame: Frame,
+  dimensions: readonly Dimension[],
+  print: (dimension: Dimension) => string,
+  part = whole,
+) {
+  const drafts = draftDimensions(frame, dimensions, print, part);
+  return settleDimensions(drafts, declutter(figureLabels(drafts), []));
+}
+
+/** A link of a chain along the front, or a cutout's distance, from 48 in to the right. */
+function inner(of: 'support' | 'cutout', key: string, lengthIn: number): Dimension {
+  return {
+    key,
+    of,
+    words: key,
+    from: { xIn: 48, yIn: 0 },
+    to: { xIn: 48 + lengthIn, yIn: 0 },
+    lengthIn,
+    place: of === 'support' ? { kind: 'beside', outward: { x: 0, y: -1 }, row: 0 } : { kind: 'on' },
+    sets: { kind: 'support-place', id: 'leg', along: { x: 1, y: 0 } },
+  };
+}
 
 describe('dimensions on the screen', () => {
   const placed = placeDimensions(frame, edgeDimensions(pieceOf({})), print);
@@ -46,28 +73,33 @@ describe('dimensions on the screen', () => {
     const [one] = placeDimensions(frame, [overhang], () => '1 in over');
     expect(one?.turnDeg).toBe(0);
     expect(one!.at.xPx).toBeGreaterThan(400 + 30);
+    const [other] = settleDimensions(
+      draftDimensions(frame, [overhang], () => '1 in over', whole),
+      new Map([['overhang-0', 1]]),
+    );
+    expect(other!.at.xPx).toBeLessThan(400 - 30);
+  });
+
+  test('of a chain with one link that is long enough the short link keeps its line; with none the chain is left out', () => {
+    const [short, long] = [inner('support', 'short', 4), inner('support', 'long', 30)];
+    expect(placeDimensions(frame, [short, long], print).map(({ hasRoom }) => hasRoom)).toEqual([false, true]);
+    expect(placeDimensions(frame, [short], print)).toEqual([]);
+  });
+
+  test('a cutout 4 in from an edge is told of at 30 px an inch, not at 5', () => {
+    const from = inner('cutout', 'sink', 4);
+    expect(placeDimensions({ ...frame, pxPerIn: 30 }, [from], print)).toHaveLength(1);
+    expect(placeDimensions(frame, [from], print)).toEqual([]);
+  });
+
+  test('a selected part keeps its figures at any scale', () => {
+    const short = inner('support', 'short', 4);
+    const [kept] = placeDimensions(frame, [short], print, { kind: 'support', id: 'leg' });
+    expect(kept).toMatchObject({ hasRoom: true, isOwn: true });
   });
 
   test('what is shorter than 4 px is left out', () => {
     const tiny = { ...frame, pxPerIn: 0.1 };
     expect(placeDimensions(tiny, edgeDimensions(pieceOf({})), print)).toHaveLength(2);
-  });
-});
-
-describe('names', () => {
-  test('of two ledges one above the other stand clear of each other', () => {
-    const job = jobOf(
-      { name: 'Bar ledge' },
-      { name: 'Foot ledge' },
-      { name: 'Other', corners: rectangle(0, 60, 90, 20) },
-    );
-    const names = placeNames(frame, job.pieces, null);
-    expect(names).toHaveLength(3);
-    expect(names[1]!.at.yPx - names[0]!.at.yPx).toBeGreaterThanOrEqual(18);
-  });
-
-  test('the selected piece has none, and a piece narrower than its name has none', () => {
-    const job = jobOf({ name: 'Counter' }, { name: 'Gate-pier cap', corners: rectangle(0, 60, 6, 6) });
-    expect(placeNames(frame, job.pieces, 'piece-1')).toEqual([]);
   });
 });
