@@ -10,10 +10,10 @@ import { densityOf, jobWeightLine } from './piece-facts';
 /** The left column: every piece of the job by its own outline, and what they weigh together. */
 export function PieceList() {
   const store = useStore();
-  const job = useJob();
+  // the list may come a moment after the drawing has followed the hand
+  const job = useDeferredValue(useJob());
   const selected = usePiece();
-  const weighed = useDeferredValue(job);
-  const weightLine = useMemo(() => jobWeightLine(weighed), [weighed]);
+  const weightLine = useMemo(() => jobWeightLine(job), [job]);
   return (
     <div className={styles.column}>
       <Heading id="pieces-heading">Pieces</Heading>

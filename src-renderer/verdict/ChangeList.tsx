@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useChange as useChangeCommand } from '../../src-core/edit';
 import type { Change } from '../../src-core/remedies';
 import type { UnitSystem } from '../../src-core/units';
@@ -21,7 +22,7 @@ interface Props {
 }
 
 /** Changes that were tried on the whole piece and pass, each with its price; what was tried in vain is folded away. */
-export function ChangeList({ result, isStale, isSearching, system }: Props) {
+export const ChangeList = memo(function ChangeList({ result, isStale, isSearching, system }: Props) {
   const store = useStore();
   const rows = changeRows(result.changes, system);
   const vain = vainWords(result, isSearching);
@@ -79,4 +80,4 @@ export function ChangeList({ result, isStale, isSearching, system }: Props) {
       )}
     </section>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Check } from '../../src-core/checks';
 import type { Piece } from '../../src-core/job';
 import type { UnitSystem } from '../../src-core/units';
@@ -14,7 +15,7 @@ interface Props {
 }
 
 /** Every check of a piece, worst first; those that only inform are folded away below. */
-export function CheckList({ piece, checks, system }: Props) {
+export const CheckList = memo(function CheckList({ piece, checks, system }: Props) {
   const { rows, atOtherSupports, alsoLookedAt, endRatio } = checkRows(piece, checks);
   const items = (list: typeof rows) =>
     list.map((row) => <CheckItem key={row.key} row={row} endRatio={endRatio} system={system} />);
@@ -35,4 +36,4 @@ export function CheckList({ piece, checks, system }: Props) {
       )}
     </section>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { UnitSystem } from '../../src-core/units';
 import type { SupportReaction } from '../../src-core/verdict';
 import { Collapsed } from './Collapsed';
@@ -10,7 +11,7 @@ interface Props {
 }
 
 /** What each support carries, with soft and with stiff supports, folded away until asked for. */
-export function Reactions({ reactions, system }: Props) {
+export const Reactions = memo(function Reactions({ reactions, system }: Props) {
   if (reactions.length === 0) return null;
   return (
     <Collapsed title="What each support carries">
@@ -50,4 +51,4 @@ export function Reactions({ reactions, system }: Props) {
       </table>
     </Collapsed>
   );
-}
+});

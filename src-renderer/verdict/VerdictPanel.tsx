@@ -1,3 +1,4 @@
+import { useDeferredValue } from 'react';
 import { DayHead } from '../hold/DayHead';
 import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
@@ -35,9 +36,13 @@ function DayVerdict({ day }: { readonly day: number }) {
 
 /** The verdict of the selected piece as it stays, its checks, changes that pass, and the whole job. */
 function FinishedVerdict() {
-  const piece = usePiece();
+  const drawn = usePiece();
   const system = useJob().shownIn;
-  const verdict = useVerdict(piece.id);
+  const newest = useVerdict(drawn.id);
+  // the long list may come a moment after the words at its head, so that a drag never waits for it
+  const piece = useDeferredValue(drawn);
+  const listed = useDeferredValue(newest);
+  const verdict = listed?.result.id === piece.id ? listed : undefined;
   const fault = useVerdicts((state) => state.fault);
   return (
     <div className={styles.panel}>
@@ -47,7 +52,7 @@ function FinishedVerdict() {
           it. What is known: {fault}
         </p>
       )}
-      <VerdictHead name={piece.name} verdict={verdict} system={system} />
+      <VerdictHead name={drawn.name} verdict={newest} system={system} />
       {verdict !== undefined && (
         <>
           <CheckList piece={piece} checks={verdict.result.checks} system={system} />
