@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { earliestDays } from '../../src-core/sequence';
+import { FalseworkView } from '../falsework/FalseworkView';
 import { Heading } from '../look/Heading';
 import { useDays } from '../state/day-store';
 import { useJob, usePiece, useWindow } from '../state/store-context';
@@ -29,6 +30,7 @@ export function HoldPanel() {
       <DayHead job={job} piece={piece} day={day} />
       <Standing job={job} piece={piece} day={day} />
       <EarliestDays job={job} earliest={earliest} />
+      {held !== undefined && <FalseworkView design={held.falsework} job={job} />}
       <Swap job={job} piece={piece} held={held} />
       <section aria-labelledby="hold-cautions-heading">
         <Heading id="hold-cautions-heading">Mind</Heading>

@@ -27,7 +27,11 @@ describe('what can be asked without a job', () => {
 
 describe('words that cannot be used end with code 2, a line each and nothing on stdout', () => {
   test.each<[string, readonly string[], readonly string[]]>([
-    ['no command', [], ['Say what to do. Commands: check, apply, overhang, falsework, swap. For help: --help']],
+    [
+      'no command',
+      [],
+      ['Say what to do. Commands: check, apply, overhang, falsework, swap. For help: --help'],
+    ],
     [
       'an unknown command',
       ['chek'],
