@@ -66,7 +66,7 @@ export function FalseworkView({ design, job }: Props) {
             </ul>
           </div>
           <div>
-            <h3 className={styles.part}>Mind</h3>
+            <h3 className={styles.part}>Mind, while it stands</h3>
             <ul className={styles.cautions}>
               {design.cautions.map((words) => (
                 <li key={words}>

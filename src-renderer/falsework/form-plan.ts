@@ -8,18 +8,12 @@ import type { Piece } from '../../src-core/job';
 import { pieceRegion } from '../../src-core/job';
 import type { Point } from '../../src-core/outline';
 import { boundingBox } from '../../src-core/outline';
+import { type Anchor, type PlacePx, placeNumbers } from './place-numbers';
 import { legNumber, sectionLetter } from './section-letters';
 
-/** Highest drawing, what is left free around it, and the letters of a leg's number, px. */
+/** Highest drawing, and what is left free around it, px. */
 const MOST_HEIGHT_PX = 300;
 const MARGIN_PX = 12;
-/** From a dot to the line on which its number stands, inward along the section's depth, px. */
-const LABEL_IN_PX = 12;
-
-interface PlacePx {
-  readonly x: number;
-  readonly y: number;
-}
 
 export interface PlanStick {
   readonly key: string;
@@ -32,9 +26,9 @@ export interface PlanLeg {
   readonly id: string;
   readonly number: string;
   readonly at: PlacePx;
-  /** Where its number stands: always toward the middle of its section, so that it cannot lie on a neighbour's. */
+  /** Where its number stands. */
   readonly label: PlacePx;
-  readonly anchor: 'start' | 'middle' | 'end';
+  readonly anchor: Anchor;
 }
 
 export interface PlanSection {
@@ -72,56 +66,51 @@ export function formPlan(design: FalseworkDesign, piece: Piece, widthPx: number)
     x: leftPx + (xIn - box.minXIn) * scale,
     y: MARGIN_PX + (box.maxYIn - yIn) * scale,
   });
+  const frame = { widthPx, heightPx: deepIn * scale + 2 * MARGIN_PX };
   return {
-    widthPx,
-    heightPx: deepIn * scale + 2 * MARGIN_PX,
+    ...frame,
     slab: slab.map((loop) => loopPath(loop, toPx)).join(''),
-    sections: design.sections.map((each, index) => drawnSection(each, sectionLetter(index), toPx)),
+    sections: numbered(
+      design.sections.map((each, index) => drawnSection(each, sectionLetter(index), toPx)),
+      frame,
+    ),
   };
 }
 
-function drawnSection(designed: DesignedSection, letter: string, toPx: ToPx): PlanSection {
+type Unnumbered = Omit<PlanSection, 'legs'> & { readonly legs: readonly Omit<PlanLeg, 'label' | 'anchor'>[] };
+
+/** Numbers of all sections are placed together, since a leg stands close to the next section's. */
+function numbered(
+  sections: readonly Unnumbered[],
+  frame: { readonly widthPx: number; readonly heightPx: number },
+): PlanSection[] {
+  const dots = sections.flatMap(({ legs, letterAt }) =>
+    legs.map(({ id, number, at }) => ({ id, number, at, middle: letterAt })),
+  );
+  const letters = sections.map(({ letter, letterAt }) => ({ text: letter, at: letterAt }));
+  const placed = placeNumbers(dots, letters, frame);
+  const byId = new Map(dots.map(({ id }, i) => [id, placed[i]!]));
+  return sections.map((section) => ({
+    ...section,
+    legs: section.legs.map((leg) => ({ ...leg, ...byId.get(leg.id)! })),
+  }));
+}
+
+function drawnSection(designed: DesignedSection, letter: string, toPx: ToPx): Unnumbered {
   const { section, legs } = designed;
   const { frame } = section;
   const at = (p: number, q: number) => placeInPlan(frame, p, q);
-  const middle = toPx(at(frame.widthIn / 2, frame.depthIn / 2));
-  const corners = sectionCorners(frame);
   return {
     id: section.id,
     letter,
     name: section.name,
-    outline: loopPath(corners, toPx),
+    outline: loopPath(sectionCorners(frame), toPx),
     openings: section.openings.map(({ patch: { p0, p1, q0, q1 } }) =>
       loopPath([at(p0, q0), at(p1, q0), at(p1, q1), at(p0, q1)], toPx),
     ),
-    letterAt: middle,
+    letterAt: toPx(at(frame.widthIn / 2, frame.depthIn / 2)),
     sticks: sticksOf(designed, toPx),
-    legs: legs.map((leg, i) => {
-      const dot = toPx(leg.at);
-      return {
-        id: leg.id,
-        number: legNumber(letter, i),
-        at: dot,
-        ...labelOf(dot, middle, corners.map(toPx)),
-      };
-    }),
-  };
-}
-
-/** Inward in height; sideways its number starts or ends at the dot where that stands in an outer third. */
-function labelOf(
-  dot: PlacePx,
-  middle: PlacePx,
-  corners: readonly PlacePx[],
-): Pick<PlanLeg, 'label' | 'anchor'> {
-  const xs = corners.map(({ x }) => x);
-  const outerPx = (Math.max(...xs) - Math.min(...xs)) / 6;
-  const asidePx = middle.x - dot.x;
-  const anchor = Math.abs(asidePx) < outerPx ? 'middle' : asidePx > 0 ? 'start' : 'end';
-  const shiftPx = anchor === 'middle' ? 0 : anchor === 'start' ? -3 : 3;
-  return {
-    anchor,
-    label: { x: dot.x + shiftPx, y: dot.y + (dot.y > middle.y ? -LABEL_IN_PX : LABEL_IN_PX) },
+    legs: legs.map((leg, i) => ({ id: leg.id, number: legNumber(letter, i), at: toPx(leg.at) })),
   };
 }
 

@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { memo, useCallback, useState } from 'react';
 import type { UnitSystem } from '../../src-core/units';
 import { DimensionField } from './DimensionField';
 import styles from './Dimensions.module.css';
@@ -14,7 +14,7 @@ interface Props {
 }
 
 /** Dimensions of the selected piece: lines, and figures that can be typed into. */
-export function Dimensions({ pieceId, placed, system }: Props) {
+export const Dimensions = memo(function Dimensions({ pieceId, placed, system }: Props) {
   const [editing, setEditing] = useState<string | null>(null);
   const [returnTo, setReturnTo] = useState<string | null>(null);
   const edit = useCallback((key: string) => {
@@ -66,7 +66,7 @@ export function Dimensions({ pieceId, placed, system }: Props) {
       </div>
     </>
   );
-}
+});
 
 function DimensionLines({ placed }: { readonly placed: PlacedDimension }) {
   const { from, to, witness, dimension } = placed;

@@ -1,4 +1,4 @@
-import { type MouseEvent, useCallback, useEffect, useRef, useState } from 'react';
+import { type MouseEvent, useCallback, useDeferredValue, useEffect, useRef, useState } from 'react';
 import { splitEdge } from '../../src-core/edit';
 import { useJob, usePiece, useStore } from '../state/store-context';
 import { Dimensions } from './Dimensions';
@@ -33,7 +33,9 @@ export function PlanView() {
   useWheelZoom(container, plan);
 
   const { frame, change } = plan;
-  const labels = usePlanLabels(job, piece, frame);
+  // what is written may come a moment after the outline has followed the hand
+  const written = useDeferredValue(piece);
+  const labels = usePlanLabels(useDeferredValue(job), written, frame);
   const onZoom = useCallback(
     (factor: number) => change((old) => zoomed(old, { xPx: old.widthPx / 2, yPx: old.heightPx / 2 }, factor)),
     [change],
@@ -68,7 +70,7 @@ export function PlanView() {
           ) : (
             <>
               <Handles piece={piece} frame={frame} sizes={labels.handleSizes} system={job.shownIn} />
-              <Dimensions pieceId={piece.id} placed={labels.dimensions} system={job.shownIn} />
+              <Dimensions pieceId={written.id} placed={labels.dimensions} system={job.shownIn} />
             </>
           )}
         </>

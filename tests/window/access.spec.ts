@@ -35,6 +35,10 @@ for (const theme of ['light', 'dark'] as const) {
       await page.getByRole('radio', { name: 'Both' }).click();
       await expect(page.getByRole('region', { name: 'What is drawn, as numbers' })).toBeVisible();
       expect(await violations(page)).toEqual([]);
+      await page.getByRole('radio', { name: 'Hold it up' }).click();
+      const held = page.getByRole('region', { name: 'How it is held up and swapped' });
+      await expect(held.getByRole('heading', { name: 'Falsework to build' })).toBeVisible();
+      expect(await violations(page)).toEqual([]);
       await page.getByRole('radio', { name: 'Which way?' }).click();
       await expect(page.getByRole('region', { name: 'Two versions side by side' })).toBeVisible();
       expect(await violations(page)).toEqual([]);
