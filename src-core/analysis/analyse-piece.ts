@@ -3,7 +3,7 @@ import type { Job, Piece } from '../job';
 import type { MomentField } from '../plate';
 import type { BoundRun } from './bound-state';
 import { runBound } from './bound-state';
-import { crackedState } from './cracking';
+import { crackedState, MOST_FACTORISATIONS } from './cracking';
 import type { AnalyseOptions, PreparedPiece } from './prepare-piece';
 import { preparePiece } from './prepare-piece';
 import { shearReader } from './shear-field';
@@ -19,11 +19,16 @@ export type AnalyseResult =
  */
 export function analysePiece(job: Job, piece: Piece, options: AnalyseOptions): AnalyseResult {
   const result = preparePiece(job, piece, options);
-  return result.ok ? { ok: true, analysis: analysePrepared(result.prepared) } : result;
+  return result.ok
+    ? { ok: true, analysis: analysePrepared(result.prepared, options.mostFactorisations) }
+    : result;
 }
 
 /** Solves every case of a prepared piece in both states. */
-export function analysePrepared(prepared: PreparedPiece): PieceAnalysis {
+export function analysePrepared(
+  prepared: PreparedPiece,
+  mostFactorisations = MOST_FACTORISATIONS,
+): PieceAnalysis {
   const { piece } = prepared;
   const { bearings, loads, locate, labels, mesh, contacts, concrete, state, free } = prepared;
   const run: Omit<BoundRun, 'state' | 'bound' | 'free' | 'cases' | 'visit'> = {
@@ -60,6 +65,7 @@ export function analysePrepared(prepared: PreparedPiece): PieceAnalysis {
           overhangIn: prepared.shape.longestOverhang?.overhangIn ?? 0,
           run,
           caseCount: labels.length,
+          mostFactorisations,
         },
         elastic,
       )

@@ -21,7 +21,7 @@ import type { Bearing, Bound, ConcreteState, Contact, CrackedState, Face, SteelD
 /** Share of the gross inertia left to a crack that no steel crosses. Decision of this project, no source. */
 const PLAIN_CRACK_SHARE = 0.02;
 /** Factorisations in all, the uncracked one among them. */
-const MOST_FACTORISATIONS = 4;
+export const MOST_FACTORISATIONS = 4;
 /** Cases that are looked at under factored load: those that govern somewhere in the cracked zone. */
 const MOST_FACTORED_CASES = 24;
 const BOUNDS = ['low', 'high'] as const satisfies readonly Bound[];
@@ -41,6 +41,8 @@ export interface CrackingInput {
   readonly overhangIn: number;
   readonly run: Omit<BoundRun, 'state' | 'bound' | 'free' | 'cases' | 'visit'>;
   readonly caseCount: number;
+  /** Factorisations at the most, the uncracked one included. */
+  readonly mostFactorisations: number;
 }
 
 /** A crack of one triangle: how much stiffness is left across it and which way the slab bends there. */
@@ -62,7 +64,7 @@ export function crackedState(input: CrackingInput, elastic: Record<Bound, BoundO
     const state = buildPlateState(input.mesh, input.layout, bending, input.contacts, input.addArms);
     factorisations++;
     const free = freeDeflections(state, input.loads);
-    const isLast = factorisations >= MOST_FACTORISATIONS;
+    const isLast = factorisations >= input.mostFactorisations;
     const few = governingCases(outcome, MOST_FACTORED_CASES);
     const solve = (cases: readonly number[], visit?: (bound: Bound, solved: SolvedCase) => void) => {
       const each = (bound: Bound): BoundOutcome =>

@@ -37,6 +37,8 @@ export interface AnalyseOptions {
   readonly meshSizeIn: number | null;
   /** About how many places of the roving patch are tried; left out, as many as a verdict needs. */
   readonly rovingPlaces?: number;
+  /** Factorisations at the most, the uncracked one included; left out, as many as a verdict needs. */
+  readonly mostFactorisations?: number;
   /**
    * A moment of the swap: ids of the supports that stand, whatever their days say, under self weight and the working load. The
    * contact points of every support of the piece are then nodes, so that all moments of a piece share one mesh.

@@ -25,6 +25,8 @@ export interface CheckJobOptions {
   readonly meshSizeIn?: number | null;
   /** About how many places of the roving patch are tried, for a quick look; left out, as many as a verdict needs. */
   readonly rovingPlaces?: number;
+  /** Factorisations a piece at the most, for a quick look; left out, as many as a verdict needs. */
+  readonly mostFactorisations?: number;
   /** How many passing changes to look for where a piece does not stand: none, the first (for its words), or one of each kind. */
   readonly changes?: 'none' | 'first' | 'all';
   /** Whether the moments between pour and hand-over are looked at too, where no day is asked for; true where left out. */
@@ -95,8 +97,13 @@ export function checkOnePiece(job: Job, piece: Piece, options: CheckJobOptions =
 /** The checks of one piece and its verdict, before any change is looked for. */
 export function lookAtPiece(job: Job, piece: Piece, options: CheckJobOptions = {}): CheckedOne {
   const limits = options.limits ?? DEFAULT_LIMITS;
-  const { day = null, meshSizeIn = null, rovingPlaces } = options;
-  const asked = { day, meshSizeIn, ...(rovingPlaces === undefined ? {} : { rovingPlaces }) };
+  const { day = null, meshSizeIn = null, rovingPlaces, mostFactorisations } = options;
+  const asked = {
+    day,
+    meshSizeIn,
+    ...(rovingPlaces === undefined ? {} : { rovingPlaces }),
+    ...(mostFactorisations === undefined ? {} : { mostFactorisations }),
+  };
   const { analysis, checks } = checkPiece(job, piece, asked, limits);
   const result: PieceResult = {
     id: piece.id,

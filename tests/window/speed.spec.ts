@@ -30,8 +30,8 @@ test('a drag on the straight counter: how soon the coarse and the fine verdict c
   for (let drag = 0; drag < 4; drag++) {
     await page.mouse.move(x, y + drag);
     await page.mouse.down();
-    for (let step = 1; step <= 6; step++) {
-      await page.mouse.move(x, y + drag + (step % 2 === 0 ? 0 : 30));
+    for (const outPx of [10, 13, 16, 19, 16, 13, 10]) {
+      await page.mouse.move(x, y + drag + outPx);
       await page.waitForTimeout(150);
     }
     await page.mouse.up();
