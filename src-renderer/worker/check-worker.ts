@@ -1,12 +1,11 @@
 /** The worker that checks: the same functions that the command line calls, off the main thread. */
 import { deflectedShape, pieceMap } from '../../src-core/field-map';
 import type { Job, Piece } from '../../src-core/job';
-import type { CheckedOne, CheckJobOptions } from '../../src-core/verdict';
+import type { CheckedOne } from '../../src-core/verdict';
 import { jobResult, lookAtPiece, seekChanges } from '../../src-core/verdict';
 import type { FromWorker, Quality, ToWorker } from './messages';
+import { QUICK_LOOK } from './quick-look';
 
-/** A quick look: a coarse mesh (in), few places of the roving load, cracks followed once. A 12 ft counter takes some 40 ms. */
-const QUICK_LOOK: CheckJobOptions = { meshSizeIn: 6, rovingPlaces: 24, mostFactorisations: 2 };
 /** Quick looks after which the engine runs at its full speed. */
 const WARMING_LOOKS = 40;
 /** Every other of them is at a slab this much thinner, which cracks, so that the way through cracking is warm too. */
