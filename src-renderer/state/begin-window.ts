@@ -32,7 +32,9 @@ export async function beginWindow(host: HostApi): Promise<BegunWindow> {
   store.getState().openJob(job, { path: null, name: fileNameFor(job), savedJob: null, isRecovered: false });
   if (found.draft !== null) store.getState().openSheet({ kind: 'recover' });
   else if (recent.jobs.length === 0) store.getState().openSheet({ kind: 'quick-check' });
-  store.subscribe(({ theme }) => localStorage.setItem(THEME_KEY, theme));
+  store.subscribe(({ theme }, before) => {
+    if (theme !== before.theme) localStorage.setItem(THEME_KEY, theme);
+  });
   return { host, about, store, files: fileActions(store, host, about.hasDialogs) };
 }
 

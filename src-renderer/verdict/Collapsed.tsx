@@ -8,17 +8,21 @@ interface Props {
   readonly children: ReactNode;
 }
 
-/** A part of a panel that is folded away until it is asked for. */
+/** A part of a panel that is folded away until it is asked for; only then is it built. */
 export function Collapsed({ title, children }: Props) {
   return (
     <Disclosure className={styles.part!}>
-      <Heading level={3} className={styles.heading!}>
-        <Button slot="trigger" className={styles.title!}>
-          <ChevronRight size={16} className={styles.arrow} aria-hidden="true" />
-          {title}
-        </Button>
-      </Heading>
-      <DisclosurePanel className={styles.body!}>{children}</DisclosurePanel>
+      {({ isExpanded }) => (
+        <>
+          <Heading level={3} className={styles.heading!}>
+            <Button slot="trigger" className={styles.title!}>
+              <ChevronRight size={16} className={styles.arrow} aria-hidden="true" />
+              {title}
+            </Button>
+          </Heading>
+          <DisclosurePanel className={styles.body!}>{isExpanded && children}</DisclosurePanel>
+        </>
+      )}
     </Disclosure>
   );
 }
