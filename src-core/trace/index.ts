@@ -1,0 +1,2 @@
+export type { Trace, TracePart } from './trace';
+export { traceWord } from './trace';
