@@ -27,17 +27,23 @@ export interface Reach {
   readonly bearing: number;
 }
 
-/** Reads the line through `origin` along the unit vector `direction`: where it is over slab, where over bearings. */
+/**
+ * Reads the line through `origin` along the unit vector `direction`: where it is over slab, where over bearings. Bearings that
+ * are known to lie beside it may be left out by their index.
+ */
 export function readLine(
   origin: Point,
   direction: Direction,
   region: Region,
   bearings: readonly Bearing[],
+  mayMeet: (bearing: number) => boolean = () => true,
 ): LineReading {
   return {
     slab: stretchesOnSlab(origin, direction, region),
     bearings: bearings.flatMap((bearing, index) =>
-      bearingStretches(origin, direction, bearing).map((stretch) => ({ ...stretch, bearing: index })),
+      mayMeet(index)
+        ? bearingStretches(origin, direction, bearing).map((stretch) => ({ ...stretch, bearing: index }))
+        : [],
     ),
   };
 }

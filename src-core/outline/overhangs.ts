@@ -59,7 +59,8 @@ export function measureOverhangs(input: OverhangInput): EdgeOverhang[] {
 }
 
 function overhangOf(edge: OutlineEdge, input: OverhangInput): EdgeOverhang {
-  const samples = samplePlacesIn(edge, input).map((atIn) => sampleAt(edge, atIn, input));
+  const extents = input.bearings.map((bearing) => extentAlong(edge, bearing));
+  const samples = samplePlacesIn(edge, input).map((atIn) => sampleAt(edge, atIn, input, extents));
   const met = samples.filter(({ distanceIn }) => distanceIn !== null);
   const unmet = samples.filter(({ distanceIn }) => distanceIn === null);
   const largestIn = Math.max(...met.map(({ distanceIn }) => distanceIn!));
@@ -82,12 +83,31 @@ function overhangOf(edge: OutlineEdge, input: OverhangInput): EdgeOverhang {
   };
 }
 
-function sampleAt(edge: OutlineEdge, atIn: number, input: OverhangInput): Sample {
+/** From where to where along an edge something reaches, as seen square to it. */
+interface Extent {
+  readonly fromIn: number;
+  readonly toIn: number;
+}
+
+function extentAlong(edge: OutlineEdge, bearing: Bearing): Extent {
+  const ends = bearing.kind === 'line' ? [bearing.a, bearing.b] : bearing.points;
+  const placesIn = ends.map((end) => alongIn(edge.a, edge.direction, end));
+  return { fromIn: Math.min(...placesIn), toIn: Math.max(...placesIn) };
+}
+
+/** How far a place along an edge lies outside an extent, 0 within it: never more than the distance in plan. */
+function besideIn(atIn: number, { fromIn, toIn }: Extent): number {
+  return Math.max(0, fromIn - atIn, atIn - toIn);
+}
+
+function sampleAt(edge: OutlineEdge, atIn: number, input: OverhangInput, extents: readonly Extent[]): Sample {
   const origin = moved(edge.a, edge.direction, atIn);
-  const reading: LineReading = readLine(origin, edge.inward, input.region, input.bearings);
+  const gapsIn = extents.map((extent) => besideIn(atIn, extent));
+  const isMet = (bearing: number) => gapsIn[bearing]! <= TOUCH_IN;
+  const reading: LineReading = readLine(origin, edge.inward, input.region, input.bearings, isMet);
   const depthIn = slabAhead(reading, 0)?.toIn ?? 0;
   const ahead = bearingAhead(reading, 0, depthIn);
-  const reach = ahead === null ? null : nearestBearing(origin, ahead, input.bearings);
+  const reach = ahead === null ? null : nearestBearing(origin, ahead, input.bearings, gapsIn);
   return { atIn, distanceIn: reach?.distanceIn ?? null, bearing: reach?.bearing ?? null, depthIn };
 }
 
@@ -95,8 +115,14 @@ function sampleAt(edge: OutlineEdge, atIn: number, input: OverhangInput): Sample
  * The bearing met straight ahead, or one beside the ray less than half as far off: a ray along a front strip, or between
  * two arms, runs past what carries the edge. Half is common practice, no source.
  */
-function nearestBearing(origin: Point, ahead: Reach, bearings: readonly Bearing[]): Reach {
+function nearestBearing(
+  origin: Point,
+  ahead: Reach,
+  bearings: readonly Bearing[],
+  gapsIn: readonly number[],
+): Reach {
   return bearings.reduce<Reach>((nearest, bearing, index) => {
+    if (gapsIn[index]! >= Math.min(nearest.distanceIn, BESIDE_SHARE * ahead.distanceIn)) return nearest;
     const distanceIn =
       bearing.kind === 'line'
         ? spanIn(origin, nearestOnSegment(origin, bearing))

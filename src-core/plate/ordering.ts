@@ -221,8 +221,9 @@ function cuthillMckee(graph: NodeGraph, { ends }: EndLevels): Int32Array {
   return nodeAt.reverse();
 }
 
-/** Enough to straighten the levels of a worktop at 1 in; more gains little. A count; by trial. */
-const RELAXING_PASSES = 200;
+/** Enough to straighten the levels of a worktop at 1 in; more gains little, and a smaller mesh needs fewer. Counts; by trial. */
+const MOST_RELAXING_PASSES = 200;
+const NODES_A_PASS = 20;
 
 /**
  * Nodes by their level after each level was set to the mean around it time and again. What stays is the field that changes
@@ -232,7 +233,8 @@ function relaxedLevels(graph: NodeGraph, { levelOf, partOf }: EndLevels): Int32A
   const nodeCount = graph.start.length - 1;
   // Parts stay apart: the means of one part never reach the levels of another.
   const height = Float64Array.from(levelOf, (level, node) => level + 2 * nodeCount * partOf[node]!);
-  for (let pass = 0; pass < RELAXING_PASSES; pass++) {
+  const passes = Math.min(MOST_RELAXING_PASSES, Math.ceil(nodeCount / NODES_A_PASS));
+  for (let pass = 0; pass < passes; pass++) {
     for (let node = 0; node < nodeCount; node++) {
       const end = graph.start[node + 1]!;
       let sum = height[node]!;

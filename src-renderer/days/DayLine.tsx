@@ -2,7 +2,7 @@ import { ChevronDown, ChevronUp, Play, SkipForward, Square } from 'lucide-react'
 import { useMemo, useState } from 'react';
 import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
-import { usePiece, useStore } from '../state/store-context';
+import { useStore, useWindow } from '../state/store-context';
 import { barRows } from './bar-rows';
 import styles from './DayLine.module.css';
 import { DayString } from './DayString';
@@ -27,9 +27,9 @@ interface Props {
 
 function Line({ laidOut: { job, line } }: Props) {
   const store = useStore();
-  const selected = usePiece();
+  const selectedId = useWindow(({ selection }) => selection?.pieceId);
   // the line may be a moment behind the job
-  const piece = job.pieces.find(({ id }) => id === selected.id) ?? job.pieces[0]!;
+  const piece = job.pieces.find(({ id }) => id === selectedId) ?? job.pieces[0]!;
   const [isFolded, setIsFolded] = useState(false);
   const days = useMemo(() => ownDays(line, piece.id), [line, piece.id]);
   const rows = useMemo(() => barRows(job, piece, line), [job, piece, line]);

@@ -3,7 +3,7 @@ import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
 import { setUnits } from '../../src-core/edit';
 import { Button } from '../look/Button';
 import type { FileActions } from '../state/file-actions';
-import { useJob, useStore, useWindow } from '../state/store-context';
+import { useStore, useWindow } from '../state/store-context';
 import type { Question } from '../state/window-store';
 import { isUnsaved } from '../state/window-store';
 import { MainMenu } from './MainMenu';
@@ -25,14 +25,14 @@ const QUESTIONS: readonly { readonly id: Question; readonly label: string }[] = 
 
 /** What is open, what is asked, and the ways back. */
 export function TopBar({ files, isMac }: Props) {
-  const job = useJob();
+  const name = useWindow(({ history }) => history.job.name);
+  const isMetric = useWindow(({ history }) => history.job.shownIn === 'metric');
   const question = useWindow(({ question: asked }) => asked);
   const unsaved = useWindow(isUnsaved);
   const path = useWindow(({ file }) => file.path);
   const undoTitle = useWindow(({ history }) => history.past.at(-1)?.title);
   const redoTitle = useWindow(({ history }) => history.future[0]?.title);
   const store = useStore();
-  const isMetric = job.shownIn === 'metric';
   return (
     <header className={styles.bar}>
       <div className={styles.who}>
@@ -40,7 +40,7 @@ export function TopBar({ files, isMac }: Props) {
         <h1 className={styles.product}>Ledgewright</h1>
         <MainMenu files={files} isMac={isMac} />
         <p className={styles.job} title={path ?? undefined}>
-          <span className={styles.name}>{job.name}</span>{' '}
+          <span className={styles.name}>{name}</span>{' '}
           <span className={styles.state}>
             {unsaved ? 'not saved' : path === null ? 'not in a file yet' : 'saved'}
           </span>

@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo } from 'react';
+import { useMemo } from 'react';
 import { ListBoxItem } from 'react-aria-components';
 import type { Piece } from '../../src-core/job';
 import type { UnitSystem } from '../../src-core/units';
@@ -20,9 +20,7 @@ export function PieceItem({ piece, densityPcf, system }: Props) {
   const store = useStore();
   const verdict = useVerdict(piece.id);
   const isHovered = useWindow(({ hover }) => hover?.pieceId === piece.id);
-  // measuring overhangs may come a moment after the drawing has followed the hand
-  const measured = useDeferredValue(piece);
-  const facts = useMemo(() => pieceFacts(measured, densityPcf), [measured, densityPcf]);
+  const facts = useMemo(() => pieceFacts(piece, densityPcf), [piece, densityPcf]);
   const name = piece.copies > 1 ? `${piece.name} x ${piece.copies}` : piece.name;
   const { slab, overhang } = factsWords(facts, piece.copies, system);
   return (

@@ -2,7 +2,8 @@ import { useDeferredValue, useMemo } from 'react';
 import { ListBox } from 'react-aria-components';
 import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
-import { useJob, usePiece, useStore } from '../state/store-context';
+import { useStore, useWindow } from '../state/store-context';
+import { useAtRest } from '../state/use-at-rest';
 import { PieceItem } from './PieceItem';
 import styles from './PieceList.module.css';
 import { densityOf, jobWeightLine } from './piece-facts';
@@ -10,9 +11,9 @@ import { densityOf, jobWeightLine } from './piece-facts';
 /** The left column: every piece of the job by its own outline, and what they weigh together. */
 export function PieceList() {
   const store = useStore();
-  // the list may come a moment after the drawing has followed the hand
-  const job = useDeferredValue(useJob());
-  const selected = usePiece();
+  // measuring every piece may wait until the hand rests: the drawing dimensions what moves
+  const job = useDeferredValue(useAtRest(({ history }) => history.job));
+  const selectedId = useWindow(({ selection }) => selection?.pieceId) ?? job.pieces[0]!.id;
   const weightLine = useMemo(() => jobWeightLine(job), [job]);
   return (
     <div className={styles.column}>
@@ -25,7 +26,7 @@ export function PieceList() {
         selectionMode="single"
         selectionBehavior="replace"
         disallowEmptySelection
-        selectedKeys={[selected.id]}
+        selectedKeys={[selectedId]}
         onSelectionChange={(keys) => {
           const [pieceId] = keys === 'all' ? [] : keys;
           if (pieceId !== undefined) {

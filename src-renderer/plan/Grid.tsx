@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { UnitSystem } from '../../src-core/units';
 import type { Frame } from './frame';
 import { planTransform } from './frame';
@@ -9,11 +10,11 @@ interface Props {
   readonly system: UnitSystem;
 }
 
-/** The quiet grid of the paper, and the hatches that shapes are filled with. */
-export function Grid({ frame, system }: Props) {
+/** The quiet grid of the paper, on a layer of its own: a drag draws over it and never draws it anew. */
+export const Grid = memo(function Grid({ frame, system }: Props) {
   const { fineIn, coarseIn } = gridSteps(frame.pxPerIn, system);
   return (
-    <>
+    <svg className={styles.paper} aria-hidden="true">
       <defs>
         {[
           { id: 'plan-fine', stepIn: fineIn, name: styles.fine },
@@ -34,18 +35,9 @@ export function Grid({ frame, system }: Props) {
             />
           </pattern>
         ))}
-        <pattern
-          id="plan-hatch"
-          width={7}
-          height={7}
-          patternUnits="userSpaceOnUse"
-          patternTransform={`scale(${1 / frame.pxPerIn}) rotate(45)`}
-        >
-          <path d="M0 0V7" className={styles.hatch} />
-        </pattern>
       </defs>
       <rect width={frame.widthPx} height={frame.heightPx} fill="url(#plan-fine)" />
       <rect width={frame.widthPx} height={frame.heightPx} fill="url(#plan-coarse)" />
-    </>
+    </svg>
   );
-}
+});

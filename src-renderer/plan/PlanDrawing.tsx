@@ -5,6 +5,7 @@ import type { Frame } from './frame';
 import { planTransform } from './frame';
 import { GoverningMarks } from './GoverningMarks';
 import { Grid } from './Grid';
+import { Hatch } from './Hatch';
 import { HitAreas } from './HitAreas';
 import { Names } from './Names';
 import { PartMarks } from './PartMarks';
@@ -30,21 +31,24 @@ export function PlanDrawing({ job, frame, labels, ring }: Props) {
     .sort((one, other) => one.topElevationIn - other.topElevationIn);
   const inOrder = selected === undefined ? fromBelow : [...fromBelow, selected];
   return (
-    <svg className={styles.drawing} aria-hidden="true">
+    <>
       <Grid frame={frame} system={job.shownIn} />
-      <g transform={planTransform(frame)}>
-        {inOrder.map((piece) => (
-          <g key={piece.id}>
-            <PieceShape piece={piece} isSelected={piece === selected} />
-            <Seams job={job} piece={piece} />
-          </g>
-        ))}
-        <PartMarks />
-        {selected !== undefined && <HitAreas piece={selected} />}
-      </g>
-      <Names names={labels.names} />
-      <GoverningMarks marks={labels.marks} />
-      <FlyRing ring={ring} frame={frame} />
-    </svg>
+      <svg className={styles.drawing} aria-hidden="true">
+        <Hatch pxPerIn={frame.pxPerIn} />
+        <g transform={planTransform(frame)}>
+          {inOrder.map((piece) => (
+            <g key={piece.id}>
+              <PieceShape piece={piece} isSelected={piece === selected} />
+              <Seams job={job} piece={piece} />
+            </g>
+          ))}
+          <PartMarks />
+          {selected !== undefined && <HitAreas piece={selected} />}
+        </g>
+        <Names names={labels.names} />
+        <GoverningMarks marks={labels.marks} />
+        <FlyRing ring={ring} frame={frame} />
+      </svg>
+    </>
   );
 }

@@ -9,7 +9,7 @@ import { useVerdicts } from './verdict-store';
 import type { WindowStore } from './window-store';
 
 /** A drag that rests this long is taken for done, ms. */
-const REST_MS = 220;
+const REST_MS = 300;
 /** A quick look may be this many changes behind when it answers. */
 const MOST_ON_THE_WAY = 100;
 
@@ -90,7 +90,8 @@ function openLoop(store: WindowStore): Loop {
   const warmed = new Set<Lane>();
 
   const coarse = openLane((message) => {
-    hear(message);
+    // what takes a twentieth of a second needs no word on how far it has come
+    if (message.kind !== 'progress') hear(message);
     if (message.kind !== 'end') return;
     if (waiting === null) {
       warmUp(coarse);

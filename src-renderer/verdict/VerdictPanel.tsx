@@ -37,7 +37,7 @@ function DayVerdict({ day }: { readonly day: number }) {
 /** The verdict of the selected piece as it stays, its checks, changes that pass, and the whole job. */
 function FinishedVerdict() {
   const drawn = usePiece();
-  const system = useJob().shownIn;
+  const system = useWindow(({ history }) => history.job.shownIn);
   const newest = useVerdict(drawn.id);
   // the long list may come a moment after the words at its head, so that a drag never waits for it
   const piece = useDeferredValue(drawn);
