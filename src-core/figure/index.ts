@@ -1,0 +1,1 @@
+export type { Figure, Fill, Mark, PaperPoint, Pen } from './figure';
