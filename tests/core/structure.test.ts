@@ -9,7 +9,15 @@ const CORE = join(ROOT, 'src-core');
 const ROOMS = readdirSync(CORE, { withFileTypes: true })
   .filter((entry) => entry.isDirectory())
   .map(({ name }) => name);
-const LIBRARIES = ['zod', 'delaunator', 'clipper2-ts', 'earcut', 'fast-json-patch'];
+const LIBRARIES = [
+  'zod',
+  'delaunator',
+  'clipper2-ts',
+  'earcut',
+  'fast-json-patch',
+  '@tarikjabiri/dxf',
+  '@gltf-transform/core',
+];
 const HEADINGS = ['## What it asks', '## How it is worked', '## What it does not cover', '## Sources'];
 
 interface Import {
