@@ -29,3 +29,4 @@ export {
   turnPiece,
 } from './piece-commands';
 export { addSupport, moveSupport, moveSupportEnd, resizeSupport } from './support-commands';
+export { setTick } from './tick-commands';
