@@ -1,9 +1,9 @@
-/** The falsework of one piece, from its outline to the last screw. */
+/** The falsework of one piece by itself, from its outline to the last screw. */
 import type { Level } from '../checks';
 import { stands, worstLevel } from '../checks';
 import type { Job } from '../job';
 import { floorRange } from '../levels';
-import { printLength } from '../units';
+import { N_PER_LBF, printForce, printLength } from '../units';
 import { bearingOnEachOther } from './apart';
 import type { ArrangementChoices } from './arrangement';
 import { DEFAULT_CHOICES } from './arrangement';
@@ -50,7 +50,8 @@ export interface DesignedSection {
   readonly bill: Bill;
 }
 
-export interface FalseworkDesign {
+/** The falsework of one piece by itself, as if every part of it were bought for it. */
+export interface PieceDesign {
   readonly pieceId: string;
   readonly pieceName: string;
   readonly sections: readonly DesignedSection[];
@@ -91,7 +92,7 @@ export const LEVEL_AGAIN: readonly string[] = [
  * Designs the falsework under a piece: sections that follow the cabinets to come, each in the cheapest arrangement that passes every
  * check, with legs cut to the floor. Refusals say what cannot be built. Throws for a piece that the job does not have.
  */
-export function designFalsework(job: Job, pieceId: string, options: FalseworkOptions = {}): FalseworkDesign {
+export function designPiece(job: Job, pieceId: string, options: FalseworkOptions = {}): PieceDesign {
   const piece = job.pieces.find(({ id }) => id === pieceId);
   if (piece === undefined) throw new Error(`job ${job.id} has no piece ${pieceId}`);
   const practice = { ...DEFAULT_PRACTICE, ...options.practice };
@@ -248,10 +249,20 @@ function cautionsOf(job: Job, sections: readonly DesignedSection[]): string[] {
     holds.length === 0
       ? []
       : [
-          `Sections without a ledger would tip under the sideways push that the code asks for: hold every foot down against ${Math.ceil(Math.max(...holds) / 10) * 10} lbf, or tie their decks to something that stands. Anchors in concrete are for an engineer.`,
+          `Sections without a ledger would tip under the sideways push that the code asks for: hold every foot down against ${holdDownWords(job, Math.max(...holds))}, or tie their decks to something that stands. Anchors in concrete are for an engineer.`,
         ];
   const legs = sections.flatMap(({ section, legs: each }) =>
     each.flatMap(({ leg }) => leg.warnings.map(({ sentence }) => `Legs of "${section.name}": ${sentence}`)),
   );
   return [...FALSEWORK_CAUTIONS, ...new Set([...floor, ...own, ...feet, ...legs])];
+}
+
+/** Steps to which a force that feet are held against is rounded up. Common practice, no source. */
+const HOLD_STEP_LBF = 10;
+const HOLD_STEP_N = 50;
+
+/** A force rounded up in the job's own unit: "130 lbf", "600 N". */
+function holdDownWords({ shownIn: system }: Job, forceLbf: number): string {
+  const stepLbf = system === 'imperial' ? HOLD_STEP_LBF : HOLD_STEP_N / N_PER_LBF;
+  return printForce(Math.ceil(forceLbf / stepLbf) * stepLbf, { system });
 }

@@ -3,23 +3,28 @@ import type { Job, Piece, Support, SwapStep } from '../job';
 import { pieceRegion } from '../job';
 import { isPointOnSlab } from '../outline';
 import type { PatchOperation } from '../remedies';
-import type { DesignedSection, FalseworkDesign } from './design-falsework';
+import type { DesignedSection, PieceDesign } from './design-falsework';
 import { placeInPlan, sectionCorners } from './frame';
 import { turnedPlace } from './framing';
 import { goesAgain } from './standing';
 
 /**
  * A patch that puts the sections of a design and its legs and ledgers into the job, each from the day it is built to the day its
- * cabinet comes. Temporary legs and ledgers that the piece had give way to them; steps of the swap that bring in a cabinet take out its
- * section. RFC 6902; apply it with `applyPatch`.
+ * cabinet comes. Temporary legs and ledgers that the piece had at its pour give way to them; props that are set later stay. Steps of
+ * the swap that bring in a cabinet take out its section. RFC 6902; apply it with `applyPatch`.
  */
-export function falseworkPatch(job: Job, design: FalseworkDesign): PatchOperation[] {
+export function falseworkPatch(job: Job, design: PieceDesign): PatchOperation[] {
   const index = job.pieces.findIndex(({ id }) => id === design.pieceId);
   const piece = job.pieces[index];
   if (piece === undefined) throw new Error(`job ${job.id} has no piece ${design.pieceId}`);
   const gone = new Set(
     piece.supports
-      .filter((support) => (support.kind === 'leg' || support.kind === 'ledger') && goesAgain(job, support))
+      .filter(
+        (support) =>
+          (support.kind === 'leg' || support.kind === 'ledger') &&
+          support.firstDay <= piece.pourDay &&
+          goesAgain(job, support),
+      )
       .map(({ id }) => id),
   );
   const oldSections = new Set(

@@ -2,14 +2,14 @@
 import type { Command } from '../edit';
 import type { Job, JobProblem } from '../job';
 import { applyPatch } from '../remedies';
-import type { FalseworkDesign } from './design-falsework';
+import type { PieceDesign } from './design-falsework';
 import { falseworkPatch } from './falsework-patch';
 
 /**
  * Puts sections, legs and ledgers of a design into the job in place of those that the piece had. Gives the same job where they are
  * drawn already; refuses a design of a piece that the job no longer has, one without a section, and what no longer fits.
  */
-export const useFalsework: Command<{ design: FalseworkDesign }> = {
+export const useFalsework: Command<{ design: PieceDesign }> = {
   id: 'use-falsework',
   perform: (job, { design }) => {
     const { pieceId, pieceName, sections } = design;

@@ -54,6 +54,10 @@ const SIZE_CHECKS: { readonly [P in SwapMoment['phase']]: readonly string[] } = 
   in: ['overhang', 'span'],
 };
 
+/** Said beside the cautions of moments: what they do not decide. */
+export const SIZE_CAUTION =
+  'The longest reach and span, and with a bay open the sag, are limits for a finished piece. Passed for a while during the swap they are a caution and decide nothing: what the slab does under its weight and the working load decides.';
+
 export interface SwapCheck {
   readonly pieceId: string;
   readonly steps: readonly PieceStep[];
@@ -83,11 +87,11 @@ export function checkSwap(
   if (piece === undefined) return { pieceId, steps: [], moments: [], worst: null, level: 'holds' };
   const steps = options.steps ?? swapSteps(job, piece);
   const moments = momentsOf(job, piece, steps);
-  if (moments.length === 0) return gather(pieceId, steps, []);
+  if (moments.length === 0) return gatherCheck(pieceId, steps, []);
   const laidOut = layOutSupports(job, piece, options.meshSizeIn ?? null);
   if (laidOut.ok) return checkMoments(laidOut.sets, steps, moments, options);
   const { reason, sentence } = laidOut.cannot;
-  return gather(
+  return gatherCheck(
     pieceId,
     steps,
     moments.map((moment) => uncheckedMoment(moment, cannotCheck(pieceId, reason, sentence))),
@@ -105,7 +109,7 @@ export function checkMoments(
     onProgress?.(index, moments.length);
     return checkMoment(sets, moment, limits);
   });
-  return gather(sets.meshed.piece.id, steps, checked);
+  return gatherCheck(sets.meshed.piece.id, steps, checked);
 }
 
 function checkMoment(sets: SupportSets, moment: SwapMoment, limits: Limits): CheckedMoment {
@@ -168,7 +172,12 @@ function crackingOf(job: Job, { elastic, concrete, shape }: PieceAnalysis): Crac
   };
 }
 
-function gather(pieceId: string, steps: readonly PieceStep[], moments: readonly CheckedMoment[]): SwapCheck {
+/** A check of moments in order, with its worst. */
+export function gatherCheck(
+  pieceId: string,
+  steps: readonly PieceStep[],
+  moments: readonly CheckedMoment[],
+): SwapCheck {
   let worst: number | null = null;
   moments.forEach((moment, index) => {
     if (worst === null || isWorseMoment(moment, moments[worst]!)) worst = index;

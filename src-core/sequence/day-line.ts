@@ -1,7 +1,10 @@
 /** The job in time: what happens on which day, and what stands from when to when. Plain data for a window, a calendar or a sheet. */
+import type { SectionReuse } from '../falsework';
 import type { Job, Piece } from '../job';
 import { dateOfDay, isRestDay, workDayFrom, workDayUntil } from './calendar';
 import { earliestDays, earliestStripDay } from './earliest-days';
+import type { StrengthAt } from './strength-by-day';
+import { strengthLookup } from './strength-by-day';
 import { swapSteps } from './swap-steps';
 
 export type DayEventKind =
@@ -77,11 +80,18 @@ const ORDER: readonly DayEventKind[] = [
   'hand-over',
 ];
 
+interface FormDays {
+  readonly form: number;
+  readonly reinforce: number;
+  readonly strip: number;
+}
+
 /** Days of one piece on which forms are set, steel is laid and edge forms come off; work falls on days on which somebody works. */
 export function formDays(
   job: Job,
   piece: Piece,
-): { readonly form: number; readonly reinforce: number; readonly strip: number } {
+  strengthAt: StrengthAt = strengthLookup(job, piece),
+): FormDays {
   const { calendar } = job.site;
   const before = (workDays: number, day: number): number => {
     let at = day;
@@ -90,14 +100,18 @@ export function formDays(
   };
   const reinforce = before(STEEL_DAYS_BEFORE, piece.pourDay);
   const form = Math.min(reinforce, before(FORM_DAYS_BEFORE - STEEL_DAYS_BEFORE, reinforce));
-  const earliest = earliestStripDay(job, piece) ?? piece.pourDay + MOIST_CURE_DAYS;
+  const earliest = earliestStripDay(job, piece, strengthAt) ?? piece.pourDay + MOIST_CURE_DAYS;
   return { form, reinforce, strip: workDayFrom(calendar, earliest) };
 }
 
-/** Every event and bar of a job. */
-export function dayLine(job: Job): DayLine {
+/**
+ * Every event and bar of a job. `uses` is what of its falsework is used again, as the design of that falsework finds it: the day on
+ * which a later piece's falsework is built then says from which piece it comes.
+ */
+export function dayLine(job: Job, uses: readonly SectionReuse[] = []): DayLine {
   const { calendar } = job.site;
-  const events = job.pieces.flatMap((piece) => eventsOf(job, piece));
+  const timed = timedPieces(job);
+  const events = timed.flatMap((each) => eventsOf(job, each, uses));
   if (calendar.handOverDay !== null) {
     events.push(event(job, 'hand-over', null, calendar.handOverDay, 'Hand over'));
   }
@@ -108,14 +122,34 @@ export function dayLine(job: Job): DayLine {
     firstDay: 0,
     lastDay,
     events,
-    bars: job.pieces.flatMap((piece) => barsOf(job, piece, lastDay)),
+    bars: timed.flatMap((each) => barsOf(job, each, lastDay)),
   };
 }
 
-function eventsOf(job: Job, piece: Piece): DayEvent[] {
+interface TimedPiece {
+  readonly piece: Piece;
+  readonly strengthAt: StrengthAt;
+  readonly days: FormDays;
+}
+
+/** Pieces of one mix poured on one day have the same concrete at every age. */
+function timedPieces(job: Job): TimedPiece[] {
+  const known = new Map<string, StrengthAt>();
+  return job.pieces.map((piece) => {
+    const concrete = `${piece.pourDay} ${piece.mixId}`;
+    const strengthAt = known.get(concrete) ?? strengthLookup(job, piece);
+    known.set(concrete, strengthAt);
+    return { piece, strengthAt, days: formDays(job, piece, strengthAt) };
+  });
+}
+
+function eventsOf(
+  job: Job,
+  { piece, strengthAt, days }: TimedPiece,
+  uses: readonly SectionReuse[],
+): DayEvent[] {
   const { calendar } = job.site;
   const { id, name, pourDay } = piece;
-  const days = formDays(job, piece);
   const at = (kind: DayEventKind, day: number, words: string) => event(job, kind, id, day, words);
   const found = [
     at('form', days.form, `Set the edge forms of ${name}`),
@@ -128,9 +162,10 @@ function eventsOf(job: Job, piece: Piece): DayEvent[] {
     at('strip', days.strip, `Take the edge forms off ${name}`),
     at('cure-end', pourDay + MOIST_CURE_DAYS, `End of moist curing of ${name}`),
   ];
-  const built = builtDay(job, piece);
-  if (built !== null) found.push(at('build', built, `Build the falsework of ${name}`));
-  for (const { id: rule, day } of earliestDays(job, piece)) {
+  const again = uses.filter(({ to }) => to.pieceId === id);
+  const built = builtDay(job, piece) ?? (again.length === 0 ? null : again[0]!.to.day);
+  if (built !== null) found.push(at('build', built, buildWords(piece, again, built)));
+  for (const { id: rule, day } of earliestDays(job, piece, strengthAt)) {
     if (day === null) continue;
     if (rule === 'soffit-supports-out')
       found.push(at('strength-75', day, `${name} has 75 % of its strength and a week`));
@@ -183,14 +218,22 @@ function builtDay(job: Job, { id, pourDay, supports }: Piece): number | null {
   return days.length === 0 ? null : Math.min(...days);
 }
 
+/** What of earlier pours it is built with, but for what is not out by then: a job may draw it earlier than it is designed. */
+function buildWords({ name }: Piece, again: readonly SectionReuse[], day: number): string {
+  const from = again
+    .filter((use) => use.from.day <= day)
+    .map((use) => `${use.from.pieceName} (out on day ${use.from.day})`);
+  const words = `Build the falsework of ${name}`;
+  return from.length === 0 ? words : `${words}, parts used again from ${[...new Set(from)].join(' and ')}`;
+}
+
 function stepWords({ name, supports }: Piece, supportsIn: readonly string[]): string {
   const names = supportsIn.map((id) => supports.find((support) => support.id === id)?.name ?? id);
   return names.length === 0 ? `Take falsework from under ${name}` : `Set ${names.join(', ')} under ${name}`;
 }
 
-function barsOf(job: Job, piece: Piece, lastDay: number): DayBar[] {
+function barsOf(job: Job, { piece, days: { form, strip } }: TimedPiece, lastDay: number): DayBar[] {
   const { id, name, pourDay, supports } = piece;
-  const { form, strip } = formDays(job, piece);
   const { calendar } = job.site;
   const bar = (
     kind: DayBar['kind'],

@@ -3,8 +3,8 @@ import type { Job, Piece } from '../job';
 import { printStress } from '../units';
 import { EARLIEST_STRIP_DAYS } from '../verdict';
 import { overhangSupports } from './overhang-supports';
-import type { StrengthDay } from './strength-by-day';
-import { strengthOn } from './strength-by-day';
+import type { StrengthAt, StrengthDay } from './strength-by-day';
+import { strengthLookup } from './strength-by-day';
 import type { PieceStep } from './swap-steps';
 import { isTemporary, swapSteps } from './swap-steps';
 
@@ -107,30 +107,39 @@ const LAST_AGE_DAYS = 365;
 /** Strength grows to its 28-day figure in the limit only where the air is cool; this near counts as there. */
 const THERE_RATIO = 1e-6;
 
-/** Every row for one piece, in the order in which they are met. */
-export function earliestDays(job: Job, piece: Piece): EarliestDay[] {
+/** Every row for one piece, in the order in which they are met. `strengthAt` is the piece's own; left out it is looked up here. */
+export function earliestDays(
+  job: Job,
+  piece: Piece,
+  strengthAt: StrengthAt = strengthLookup(job, piece),
+): EarliestDay[] {
   const steps = swapSteps(job, piece);
   const overhanging = new Set(overhangSupports(piece, steps));
   const rows = RULES.filter(({ id }) => id !== 'overhang-supports-out' || overhanging.size > 0);
-  return rows.map((rule) => rowOf(job, piece, rule, plannedDay(job, piece, steps, overhanging, rule.id)));
+  return rows.map((rule) =>
+    rowOf(job, rule, firstDay(strengthAt, rule), plannedDay(job, piece, steps, overhanging, rule.id)),
+  );
 }
 
 /** First day of the job on which the swap may start; null where it is not reached within a year. */
 export function earliestSwapDay(job: Job, piece: Piece): number | null {
-  return firstDay(job, piece, ruleOf('swap'))?.found.day ?? null;
+  return firstDay(strengthLookup(job, piece), ruleOf('swap'))?.found.day ?? null;
 }
 
 /** First day of the job on which edge forms may come off; null where it is not reached within a year. */
-export function earliestStripDay(job: Job, piece: Piece): number | null {
-  return firstDay(job, piece, ruleOf('edge-forms-off'))?.found.day ?? null;
+export function earliestStripDay(
+  job: Job,
+  piece: Piece,
+  strengthAt: StrengthAt = strengthLookup(job, piece),
+): number | null {
+  return firstDay(strengthAt, ruleOf('edge-forms-off'))?.found.day ?? null;
 }
 
 function ruleOf(id: SlabWork): Rule {
   return RULES.find((rule) => rule.id === id)!;
 }
 
-function rowOf(job: Job, piece: Piece, rule: Rule, planned: number | null): EarliestDay {
-  const first = firstDay(job, piece, rule);
+function rowOf(job: Job, rule: Rule, first: First | null, planned: number | null): EarliestDay {
   const { id, title, asks, source } = rule;
   return {
     id,
@@ -153,9 +162,9 @@ interface First {
   readonly governedBy: 'age' | 'strength';
 }
 
-function firstDay(job: Job, piece: Piece, { leastAgeDays, needs }: Rule): First | null {
+function firstDay(strengthAt: StrengthAt, { leastAgeDays, needs }: Rule): First | null {
   for (let ageDays = leastAgeDays; ageDays <= LAST_AGE_DAYS; ageDays++) {
-    const found = strengthOn(job, piece, ageDays);
+    const found = strengthAt(ageDays);
     const has = needs.kind === 'strength' ? found.strengthRatio : found.equivalentAgeDays;
     if (has >= needs.least - THERE_RATIO)
       return { found, governedBy: ageDays === leastAgeDays ? 'age' : 'strength' };

@@ -27,6 +27,21 @@ export function strengthByDay(job: Job, piece: Piece, lastAgeDays: number): Stre
   );
 }
 
+/** The concrete of a piece at an age in days. */
+export type StrengthAt = (ageDays: number) => StrengthDay;
+
+/** `strengthOn` for one piece that works out each age once: for questions that ask about the same ages again and again. */
+export function strengthLookup(job: Job, piece: Piece): StrengthAt {
+  const known = new Map<number, StrengthDay>();
+  return (ageDays) => {
+    const before = known.get(ageDays);
+    if (before !== undefined) return before;
+    const found = strengthOn(job, piece, ageDays);
+    known.set(ageDays, found);
+    return found;
+  };
+}
+
 /** The concrete at one age in days. Throws where the job has no such mix, which its cross-checks refuse. */
 export function strengthOn(job: Job, piece: Piece, ageDays: number): StrengthDay {
   const mix = job.mixes.find(({ id }) => id === piece.mixId);

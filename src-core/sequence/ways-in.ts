@@ -106,7 +106,7 @@ export function propsLeftBehind({ job, piece, step, open }: OpenStep): SwapFindi
           aboutId: leg.id,
           level: 'holds',
           title: 'A leg without its section',
-          words: `${nameOf(leg)} stands under section ${nameOf(section)}, which goes in this step, but is drawn as staying: set it hard under the slab on a plate of its own, or take it out too.`,
+          words: `${nameOf(leg)} stands under section ${nameOf(section)}, which goes in this step, but is drawn as staying: set it hard under the slab on a plate of its own, with the deck notched round it so that the section drops past it, or take it out too.`,
           source: 'plan geometry',
         })),
     );

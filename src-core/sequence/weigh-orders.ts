@@ -1,5 +1,5 @@
 /** Weighs the orders of a swap by how near each step brings the slab to cracking, and checks the mildest in full. */
-import type { OpenMoment, SupportSets } from '../analysis';
+import type { OpenMoment, SupportMoment, SupportSets } from '../analysis';
 import { openMoment, serviceMoments } from '../analysis';
 import { stands } from '../checks';
 import type { SwapCheck, SwapOptions } from './check-swap';
@@ -22,16 +22,24 @@ export interface WeighedOrder {
   readonly isBlocked: boolean;
 }
 
-/**
- * The mildest order whose every moment stands in full: where a step of the mildest fails a check other than cracking, such as tipping,
- * it is passed over and the next mildest is looked at. The mildest of all where none of those tried stands.
- */
-export function weighOrders(
+/** The orders of one piece; what a step costs is worked out once for both. */
+export interface OrderSearch {
+  /** The mildest order of all. */
+  readonly mildest: WeighedOrder;
+  /**
+   * The mildest order whose every moment stands in full: where a step of the mildest fails a check other than cracking, such as
+   * tipping, it is passed over and the next mildest is looked at. The mildest of all where none of those tried stands.
+   */
+  readonly mildestStanding: () => WeighedOrder;
+}
+
+/** Weighs the orders of a piece that is laid out. `dayOf` gives the day of a step by its number from 0. */
+export function searchOrders(
   sets: SupportSets,
   plan: SwapPlan,
   dayOf: (step: number) => number,
   options: SwapOptions,
-): WeighedOrder {
+): OrderSearch {
   const cracking = keptCosts(stepCosts(sets, plan, dayOf));
   const failing = new Set<string>();
   const costsOf: OrderProblem['costsOf'] = (done, items) =>
@@ -39,22 +47,34 @@ export function weighOrders(
   const problem = { count: plan.bays.length, costsOf };
   const isReachable = (done: number, item: number) => hasWay(plan, done, item);
   const isBlocked = findOrder({ ...problem, isReachable }) === null;
-  let first: WeighedOrder | null = null;
-  for (let look = 0; look < MOST_LOOKS; look++) {
+  const look = (): WeighedOrder => {
     const found = findOrder({ ...problem, isReachable: isBlocked ? () => true : isReachable })!;
     const steps = stepsOf(plan, found.order, dayOf);
     const check = checkMoments(sets, steps, momentsOf(sets.meshed.job, plan.piece, steps), options);
     const worst = Math.max(...edgesOf(found.order).map(({ done, item }) => cracking(done, [item])[0]!));
-    const one = { found, worst, check, isBlocked };
-    first ??= one;
-    if (stands(check.level)) return one;
-    const failed = edgesOf(found.order).filter((_, i) =>
-      check.moments.some(({ stepId, level }) => stepId === steps[i]!.id && !stands(level)),
-    );
-    if (failed.length === 0 || failed.every(({ done, item }) => failing.has(`${done} ${item}`))) break;
-    for (const { done, item } of failed) failing.add(`${done} ${item}`);
-  }
-  return first!;
+    return { found, worst, check, isBlocked };
+  };
+  const mildest = look();
+  const mildestStanding = () => {
+    let one = mildest;
+    for (let looks = 1; !stands(one.check.level) && looks < MOST_LOOKS; looks++) {
+      const failed = failedEdges(one);
+      if (failed.every((edge) => failing.has(edge))) break;
+      for (const edge of failed) failing.add(edge);
+      one = look();
+    }
+    return stands(one.check.level) ? one : mildest;
+  };
+  return { mildest, mildestStanding };
+}
+
+/** Steps of an order with a moment that does not stand, as `costsOf` asks for them. */
+function failedEdges({ found, check }: WeighedOrder): string[] {
+  return edgesOf(found.order).flatMap(({ done, item }, i) => {
+    const { id } = check.steps[i]!;
+    const fails = check.moments.some(({ stepId, level }) => stepId === id && !stands(level));
+    return fails ? [`${done} ${item}`] : [];
+  });
 }
 
 /** Each item of an order with the set that is done before it. */
@@ -65,6 +85,26 @@ function edgesOf(order: readonly number[]): { readonly done: number; readonly it
     done |= 1 << item;
     return edge;
   });
+}
+
+/** Every moment of an order, with its day: each bay open, and each cabinet in. */
+export function momentsOfOrder(
+  plan: SwapPlan,
+  order: readonly number[],
+  dayOf: (step: number) => number,
+): SupportMoment[] {
+  return edgesOf(order).flatMap(({ done, item }, step) => [
+    { day: dayOf(step), standing: standingWith(plan, done, item) },
+    { day: dayOf(step), standing: standingWith(plan, done | (1 << item), null) },
+  ]);
+}
+
+/** Cracking ratio of each moment; `FALLS_RATIO` where the slab would turn over or nothing holds it. */
+export function crackingOfMoments(sets: SupportSets, moments: readonly SupportMoment[]): number[] {
+  return costsOfMoments(
+    sets,
+    moments.map((moment) => openMoment(sets, moment)),
+  );
 }
 
 /** The same costs, each worked out once. */

@@ -1,18 +1,26 @@
 /** A job with other steps for one piece's swap, its supports and sections standing on the days that those give them. */
-import type { Job, Piece, SwapStep } from '../job';
+import type { Job, Piece, Support, SwapStep } from '../job';
 import type { PieceStep } from './swap-steps';
 
 /**
  * The job with `steps` in the place of the piece's own. What a step brings in stands from its day, what one takes out until its day,
- * so that the load check of a day agrees with the swap. Steps of other pieces stay.
+ * so that the load check of a day agrees with the swap. Steps of other pieces stay. `props` are those that the steps need; what the
+ * piece has of them already stays as it is.
  */
-export function withSwapSteps(job: Job, pieceId: string, steps: readonly SwapStep[]): Job {
+export function withSwapSteps(
+  job: Job,
+  pieceId: string,
+  steps: readonly SwapStep[],
+  props: readonly Support[] = [],
+): Job {
   const piece = job.pieces.find(({ id }) => id === pieceId);
   if (piece === undefined) return job;
   const others = withoutPiece(job, piece);
+  const added = props.filter(({ id }) => piece.supports.every((support) => support.id !== id));
+  const propped = { ...piece, supports: [...piece.supports, ...added] };
   return {
     ...job,
-    pieces: job.pieces.map((one) => (one === piece ? onTheirDays(piece, steps) : one)),
+    pieces: job.pieces.map((one) => (one === piece ? onTheirDays(propped, steps) : one)),
     falsework: {
       ...job.falsework,
       sections: job.falsework.sections.map((section) => {

@@ -16,6 +16,7 @@ import { fasteningGroups } from './fastening-rows';
 import { LegTable } from './LegTable';
 import { SectionItem } from './SectionItem';
 import { sectionRows } from './section-rows';
+import { UsedAgain } from './UsedAgain';
 
 interface Props {
   readonly design: FalseworkDesign;
@@ -48,6 +49,7 @@ export function FalseworkView({ design, job }: Props) {
               ))}
             </ul>
           </div>
+          <UsedAgain design={design} job={job} />
           <div>
             <Collapsed title="Screws, and from where they are reached">
               <FasteningTable groups={screws} />

@@ -1,13 +1,15 @@
-import type { Job, Piece, SwapStep } from '../../src-core/job';
+import type { Job, Piece } from '../../src-core/job';
+import type { ProposedOrder } from '../../src-core/sequence';
 import { Button } from '../look/Button';
 import { Heading } from '../look/Heading';
+import { Prose } from '../look/Prose';
 import type { HeldUp } from '../state/day-store';
 import { useStore } from '../state/store-context';
 import { tapeEndRatio } from '../verdict/tape';
 import { Finding } from './Finding';
 import styles from './Swap.module.css';
 import { SwapStepItem } from './SwapStepItem';
-import { orderWords, stepRows, wholeFindings } from './step-rows';
+import { offerWords, orderWords, stepRows, wholeFindings } from './step-rows';
 import { useSwapOrder as useSwapOrderCommand } from './use-swap-order';
 
 interface Props {
@@ -21,8 +23,10 @@ interface Props {
 export function Swap({ job, piece, held }: Props) {
   const store = useStore();
   const swap = held?.swap ?? null;
-  const use = (steps: readonly SwapStep[]) => {
-    const problems = store.getState().run(useSwapOrderCommand, { pieceId: piece.id, steps });
+  const use = ({ steps, props }: ProposedOrder) => {
+    const problems = store
+      .getState()
+      .run(useSwapOrderCommand, { pieceId: piece.id, steps, props: props.map(({ support }) => support) });
     store.getState().say(
       problems.length === 0
         ? { tone: 'plain', sentence: 'The order of the swap is in the job. Undo takes it out again.' }
@@ -45,10 +49,14 @@ export function Swap({ job, piece, held }: Props) {
       {swap !== null && (
         <>
           <p className={styles.order}>{orderWords(swap)}</p>
-          {swap.from === 'proposal' && swap.proposal !== null && (
-            <Button weight="main" onPress={() => use(swap.proposal!.steps)}>
-              Use this order
-            </Button>
+          {swap.proposal !== null && <OrderToUse order={swap.proposal} use={use} label="Use this order" />}
+          {swap.offer !== null && (
+            <>
+              <p className={styles.order}>
+                <Prose text={offerWords(piece, swap.offer)} />
+              </p>
+              <OrderToUse order={swap.offer} use={use} label="Use that order" />
+            </>
           )}
           <ol className={styles.steps}>
             {stepRows(job, piece, swap).map((row) => (
@@ -67,5 +75,31 @@ export function Swap({ job, piece, held }: Props) {
         </>
       )}
     </section>
+  );
+}
+
+interface OrderProps {
+  readonly order: ProposedOrder;
+  readonly use: (order: ProposedOrder) => void;
+  readonly label: string;
+}
+
+/** The props that an order needs, and the button that puts both into the job. */
+function OrderToUse({ order, use, label }: OrderProps) {
+  return (
+    <>
+      {order.props.length > 0 && (
+        <ul className={styles.props} aria-label="Props that it needs">
+          {order.props.map(({ id, words }) => (
+            <li key={id}>
+              <Prose text={words} />
+            </li>
+          ))}
+        </ul>
+      )}
+      <Button weight="main" onPress={() => use(order)}>
+        {label}
+      </Button>
+    </>
   );
 }

@@ -1,3 +1,4 @@
+import { SIZE_CAUTION } from '../../src-core/sequence';
 import { Button } from '../look/Button';
 import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
@@ -80,6 +81,7 @@ export function SwapStepItem({ row, endRatio }: Props) {
               </li>
             ))}
           </ul>
+          {cautions.length > 0 && <p className={styles.soft}>{SIZE_CAUTION}</p>}
         </Collapsed>
       )}
     </li>

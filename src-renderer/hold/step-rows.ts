@@ -3,7 +3,7 @@ import type { Level } from '../../src-core/checks';
 import { stands } from '../../src-core/checks';
 import type { Job, Piece } from '../../src-core/job';
 import { printRatio } from '../../src-core/report';
-import type { CheckedMoment, SwapFinding, SwapResult } from '../../src-core/sequence';
+import type { CheckedMoment, ProposedOrder, SwapFinding, SwapResult } from '../../src-core/sequence';
 import { dayName } from '../days/day-words';
 import { levelWords } from '../verdict/level-words';
 import type { HeightRow } from './height-words';
@@ -40,7 +40,8 @@ const PHASES: { readonly [P in CheckedMoment['phase']]: string } = {
 };
 
 /** One row a step, in order. */
-export function stepRows(job: Job, piece: Piece, { steps, findings }: SwapResult): StepRow[] {
+export function stepRows(job: Job, drawn: Piece, { steps, findings, proposal }: SwapResult): StepRow[] {
+  const piece = withProps(drawn, proposal);
   return steps.map(({ step, worst, moments, heights }, index) => {
     const own = findings.filter(({ stepId }) => stepId === step.id);
     return {
@@ -78,7 +79,23 @@ export function orderWords({ from, proposal }: SwapResult): string {
     ? 'no order has a milder worst moment'
     : 'the likeliest orders were weighed, not every one';
   const blocked = proposal.isBlocked ? ' No order leaves every cabinet a free way in.' : '';
-  return `A proposed order: ${how} (${proposal.tried} steps weighed).${blocked}`;
+  const cracks =
+    proposal.worstCrackingRatio > 1
+      ? ' The slab cracks in it all the same, and no place for a prop clear of the cabinets was found that keeps it whole.'
+      : '';
+  return `A proposed order: ${how} (${proposal.tried} steps weighed).${blocked}${cracks}`;
+}
+
+/** What an order comes to that is offered where the job's own fails. */
+export function offerWords(piece: Piece, { order, worstCrackingRatio }: ProposedOrder): string {
+  const names = order.map((id) => supportName(piece, id)).join('; ');
+  return `Another order holds: ${names}. Its worst moment comes to ${printRatio(worstCrackingRatio)} of what cracks the slab.`;
+}
+
+/** A proposed order's props are not in the job yet. */
+function withProps(piece: Piece, proposal: ProposedOrder | null): Piece {
+  const props = (proposal?.props ?? []).map(({ support }) => support);
+  return { ...piece, supports: [...piece.supports, ...props] };
 }
 
 function whereWords({ phase, level, cracking, words }: CheckedMoment): string {

@@ -1,12 +1,14 @@
 /** Puts an order of the swap into the job, with the days of the supports and sections that it moves. */
 import type { Command } from '../../src-core/edit';
 import { setField } from '../../src-core/edit';
-import type { SwapStep } from '../../src-core/job';
+import type { Support, SwapStep } from '../../src-core/job';
 import { withSwapSteps } from '../../src-core/sequence';
 
 interface Args {
   readonly pieceId: string;
   readonly steps: readonly SwapStep[];
+  /** Props that the steps need. */
+  readonly props: readonly Support[];
 }
 
 const TITLE = 'Use the swap order';
@@ -17,8 +19,8 @@ const TOUCHED = ['pieces', 'falsework', 'swap'] as const;
 /** Steps of the job and days of what stands change together, so that undo takes them back together. */
 export const useSwapOrder: Command<Args> = {
   id: 'use-swap-order',
-  perform: (job, { pieceId, steps }) => {
-    const wanted = withSwapSteps(job, pieceId, steps);
+  perform: (job, { pieceId, steps, props }) => {
+    const wanted = withSwapSteps(job, pieceId, steps, props);
     const [first, ...rest] = TOUCHED;
     const set = (to: typeof job, field: (typeof TOUCHED)[number]) =>
       setField.perform(to, { path: [field], value: wanted[field], title: TITLE });

@@ -1,6 +1,6 @@
 /** `falsework`: what holds the wet slabs of a job up, and how it comes out again. */
-import type { FalseworkDesign } from '../../../src-core/falsework';
-import { designFalsework, falseworkPatch } from '../../../src-core/falsework';
+import type { FalseworkDesign, FalseworkReuse } from '../../../src-core/falsework';
+import { designFalsework, designJob, falseworkPatch } from '../../../src-core/falsework';
 import type { Job } from '../../../src-core/job';
 import { NOTICE } from '../../../src-core/report';
 import type { OptionSpec } from '../arguments';
@@ -19,7 +19,8 @@ const OPTIONS = {
 const HELP = `npm run -s cli -- falsework JOB [--json] [--piece ID]
 
 Designs the falsework under every piece of the job file JOB: the cheapest framing that passes, in
-sections that come out one by one, with legs cut to the floor, screws, and a cut list.
+sections that come out one by one, with legs cut to the floor, screws, and a cut list; and what of
+an earlier pour is used again for a later one, so that less is bought.
 
   --json       everything as JSON, in inches, pounds-force, psi, pounds and days, with a patch
                that writes sections, legs and ledgers into the job
@@ -52,15 +53,24 @@ async function runFalsework(args: readonly string[], io: CliIo): Promise<number>
     return refuse(io, [`${path}: There is no piece "${pieceId}". Its pieces: ${known}`]);
   }
 
-  const designs = job.pieces
-    .filter(({ id }) => pieceId === null || id === pieceId)
-    .map(({ id }) => designFalsework(job, id));
-  if (read.given.has('json')) io.out.write(falseworkJson(io.version, job, designs));
-  else io.out.write(falseworkReport({ name: job.name, designs }, { system: job.shownIn, colour: io.colour }));
+  const { designs, reuse } =
+    pieceId === null ? designJob(job) : { designs: [designFalsework(job, pieceId)], reuse: null };
+  if (read.given.has('json')) io.out.write(falseworkJson(io.version, job, designs, reuse));
+  else {
+    io.out.write(
+      falseworkReport({ name: job.name, designs, reuse }, { system: job.shownIn, colour: io.colour }),
+    );
+  }
   return designs.some(({ needsAttention }) => needsAttention) ? EXIT.needsAttention : EXIT.allHolds;
 }
 
-function falseworkJson(version: string, job: Job, designs: readonly FalseworkDesign[]): string {
+/** `reuse` is of the whole job; null where one piece alone was asked for. */
+function falseworkJson(
+  version: string,
+  job: Job,
+  designs: readonly FalseworkDesign[],
+  reuse: FalseworkReuse | null,
+): string {
   const report = {
     tool: 'ledgewright',
     version,
@@ -76,6 +86,7 @@ function falseworkJson(version: string, job: Job, designs: readonly FalseworkDes
       })),
       patch: falseworkPatch(job, design),
     })),
+    ...(reuse === null ? {} : { reuse }),
     needsAttention: designs.some(({ needsAttention }) => needsAttention),
     units: 'inch, pound-force, psi, pound, day',
     shownIn: job.shownIn,

@@ -21,7 +21,8 @@ const HELP = `npm run -s cli -- swap JOB [--json] [--piece ID] [--propose]
 
 Walks through the swap from falsework to cabinets: what goes out and what comes in, how near the
 slab is to cracking while a bay is open and once its cabinet is in, and how far its feet may be
-wound up. A job without steps of its own gets an order proposed.
+wound up. A job without steps of its own gets an order proposed, with props beside its open bays
+where no order keeps the slab whole without. Where the job's own steps do not, such an order is told.
 
   --json       everything as JSON, in inches, pounds-force, psi, pounds and days
   --piece ID   one piece only

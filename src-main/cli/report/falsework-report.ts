@@ -1,7 +1,7 @@
 /** The falsework of a job as a person reads it: sections, checks, legs, screws, cut list, cautions. */
 import Table from 'cli-table3';
 import { governingCheck } from '../../../src-core/checks';
-import type { DesignedSection, FalseworkDesign } from '../../../src-core/falsework';
+import type { Bill, DesignedSection, FalseworkDesign, FalseworkReuse } from '../../../src-core/falsework';
 import { CUTTING_METHOD } from '../../../src-core/falsework';
 import { printRatio } from '../../../src-core/report';
 import { printArea, printForce, printLength, type UnitSystem } from '../../../src-core/units';
@@ -10,18 +10,20 @@ import { noticeLines, type ReportStyle, section, showable, textOf } from './resu
 import { BORDERS } from './table-borders';
 import { wrap } from './wrap';
 
-/** Name of the job, and a design for each of its pieces that was asked for. */
+/** Name of the job, a design for each of its pieces that was asked for, and what the whole job uses again; null for one piece alone. */
 export interface FalseworkReport {
   readonly name: string;
   readonly designs: readonly FalseworkDesign[];
+  readonly reuse: FalseworkReuse | null;
 }
 
 /** The report as text. */
 export function falseworkReport(found: FalseworkReport, style: ReportStyle): string {
-  const { name, designs } = showable(found);
+  const { name, designs, reuse } = showable(found);
   return textOf([
     ...wrap(`${name}, falsework`),
     ...designs.flatMap((design) => designLines(design, style)),
+    ...section('Bought for the whole job', reuse === null ? [] : boughtLines(reuse, style.system)),
     ...section(
       'Shoot the levels again',
       (designs[0]?.levelAgain ?? []).flatMap((words) => wrap(words, '- ')),
@@ -55,6 +57,12 @@ function designLines(design: FalseworkDesign, style: ReportStyle): string[] {
     ...section(
       'Screws',
       fastenings.flatMap((fastening) => screwLines(fastening)),
+    ),
+    ...section(
+      'Used again',
+      design.reuse.from.flatMap(({ to, words }) =>
+        wrap(`"${to.name}", built on day ${to.day}: ${words}`, '- '),
+      ),
     ),
     ...section('Parts', partLines(design, system)),
     ...section('Cut list', cutLines(design, system)),
@@ -143,9 +151,34 @@ function screwLines({
   );
 }
 
+/** Nothing where every part is bought anyway. */
+function boughtLines(
+  { uses, bought, boughtPrice, askedPrice }: FalseworkReuse,
+  system: UnitSystem,
+): string[] {
+  if (uses.length === 0) return [];
+  const length = (valueIn: number) => printLength(valueIn, { system });
+  return [
+    ...wrap(
+      `Lumber and panel for ${boughtPrice.toFixed(2)}; without using anything again it would be ${askedPrice.toFixed(2)}. Lengths as they are first cut:`,
+    ),
+    ...stickLines(bought.sticks, system),
+    ...bought.panels.flatMap(({ what, lengthIn, widthIn }) =>
+      wrap(`1 ${what}, ${length(lengthIn)} by ${length(widthIn)}`, '- '),
+    ),
+  ];
+}
+
 function partLines({ sections }: FalseworkDesign, system: UnitSystem): string[] {
+  return stickLines(
+    sections.flatMap(({ bill }) => bill.sticks),
+    system,
+  );
+}
+
+function stickLines(sticks: Bill['sticks'], system: UnitSystem): string[] {
   const counts = new Map<string, number>();
-  for (const { what, size, lengthIn, count } of sections.flatMap(({ bill }) => bill.sticks)) {
+  for (const { what, size, lengthIn, count } of sticks) {
     const key = `${what}, ${size}, ${printLength(lengthIn, { system })}`;
     counts.set(key, (counts.get(key) ?? 0) + count);
   }

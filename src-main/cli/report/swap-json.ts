@@ -2,6 +2,7 @@
 import type { Job } from '../../../src-core/job';
 import { NOTICE } from '../../../src-core/report';
 import type { CheckedMoment, NoSwap, SwapResult } from '../../../src-core/sequence';
+import { SIZE_CAUTION } from '../../../src-core/sequence';
 
 export interface SwapFacts {
   readonly version: string;
@@ -21,6 +22,7 @@ export function swapJson(
     name: job.name,
     workingLoadPsf: job.swap.workingLoadPsf,
     pieces: results.map(pieceOf),
+    sizeCaution: SIZE_CAUTION,
     units: 'inch, pound-force, psi, pound, day',
     shownIn: job.shownIn,
     seconds: Math.round(seconds * 1000) / 1000,

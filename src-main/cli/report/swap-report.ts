@@ -8,11 +8,13 @@ import type {
   EarliestDay,
   HeightLimit,
   NoSwap,
+  ProposedOrder,
   SwapCheck,
   SwapFinding,
   SwapResult,
   SwapStepResult,
 } from '../../../src-core/sequence';
+import { SIZE_CAUTION } from '../../../src-core/sequence';
 import type { UnitSystem } from '../../../src-core/units';
 import { MM_PER_IN } from '../../../src-core/units';
 import { markOf, paintShape, shapeOf } from './marks';
@@ -29,12 +31,14 @@ interface Style {
 /** Widths of the columns with their padding; they fill a page of 100. */
 const COLUMNS = [5, 23, 15, 11, 46];
 const HEADINGS = ['Day', 'Out', 'In', 'Cracking', 'Worst moment'];
-/** What of a step the moment is; a step that brings nothing in opens no bay. */
-function phaseOf({ phase, stepId }: CheckedMoment, { steps }: SwapCheck): string {
+/** What of a step the moment is; a step that brings nothing in opens no bay, and what comes in may be a prop. */
+function phaseOf({ phase, stepId }: CheckedMoment, { steps }: SwapCheck, { supports }: Piece): string {
   if (phase === 'before') return 'before';
-  if (phase === 'in') return 'cabinet in';
-  const step = steps.find(({ id }) => id === stepId);
-  return step === undefined || step.supportsIn.length > 0 ? 'bay open' : 'falsework out';
+  const comes = steps.find(({ id }) => id === stepId)?.supportsIn ?? [];
+  if (phase === 'out') return comes.length > 0 ? 'bay open' : 'falsework out';
+  return supports.some(({ id, kind }) => kind === 'cabinet' && comes.includes(id))
+    ? 'cabinet in'
+    : 'prop set';
 }
 
 /** The report as text, at most 100 columns wide. */
@@ -64,24 +68,33 @@ export function swapReport(
 }
 
 function swapLines(job: Job, result: SwapResult, style: Style): string[] {
-  const piece = job.pieces.find(({ id }) => id === result.pieceId)!;
+  const piece = proppedPiece(job, result);
   const worst = result.check.worst === null ? null : result.check.moments[result.check.worst]!;
   return [
     ...wrap(`${result.name}: ${orderWords(result)}`),
     '',
     ...stepTable(job, piece, result),
-    ...(worst === null ? [] : ['', ...worstLines(worst, result.check, style)]),
+    ...section(
+      'Props that this order needs',
+      (result.proposal?.props ?? []).flatMap(({ words }) => wrap(words, '- ')),
+    ),
+    ...(result.offer === null ? [] : section('An order that holds', offerLines(result.offer, piece))),
+    ...(worst === null ? [] : ['', ...worstLines(worst, result.check, piece, style)]),
     ...section(
       'How far feet may be wound up, or fall short, before the slab cracks',
       heightLines(result, style),
     ),
-    ...section(
-      'For a while beyond what a finished piece may have; here the engine decides',
-      sizeLines(result),
-    ),
+    ...section('For a while beyond what a finished piece may have', sizeLines(result)),
     ...section('Found', findingLines(result, style)),
     ...section('Earliest days', result.earliest.flatMap(earliestLine)),
   ];
+}
+
+/** The piece with the props of a proposed order, so that they have their names. */
+function proppedPiece(job: Job, { pieceId, proposal }: SwapResult): Piece {
+  const piece = job.pieces.find(({ id }) => id === pieceId)!;
+  const props = (proposal?.props ?? []).map(({ support }) => support);
+  return props.length === 0 ? piece : { ...piece, supports: [...piece.supports, ...props] };
 }
 
 function orderWords({ from, proposal, check }: SwapResult): string {
@@ -93,7 +106,11 @@ function orderWords({ from, proposal, check }: SwapResult): string {
     ? `the mildest ${of} (${proposal.tried} steps weighed)`
     : `the mildest of the likeliest orders (${proposal.tried} steps weighed), not of every one`;
   const blocked = proposal.isBlocked ? '; no order leaves every cabinet a free way in' : '';
-  return `proposed order; ${how}${blocked}`;
+  const cracks =
+    proposal.worstCrackingRatio > 1
+      ? '; no place for a prop clear of the cabinets was found that keeps the slab whole'
+      : '';
+  return `proposed order; ${how}${blocked}${cracks}`;
 }
 
 function stepTable(job: Job, piece: Piece, { steps, check }: SwapResult): string[] {
@@ -111,7 +128,7 @@ function stepTable(job: Job, piece: Piece, { steps, check }: SwapResult): string
   });
   const [before] = check.moments;
   if (before?.phase === 'before')
-    table.push([String(before.day), '', '', crackingOf(before), momentWords(before, check)]);
+    table.push([String(before.day), '', '', crackingOf(before), momentWords(before, check, piece)]);
   for (const { step, worst } of steps) {
     table.push([
       String(step.day),
@@ -121,7 +138,7 @@ function stepTable(job: Job, piece: Piece, { steps, check }: SwapResult): string
       ].join(', '),
       step.supportsIn.map((id) => supportName(piece, id)).join(', '),
       crackingOf(worst),
-      momentWords(worst, check),
+      momentWords(worst, check, piece),
     ]);
   }
   return table
@@ -135,25 +152,37 @@ function crackingOf({ cracking }: CheckedMoment): string {
 }
 
 /** Where it bends most; for a moment that does not stand, what fails. */
-function momentWords(moment: CheckedMoment, check: SwapCheck): string {
+function momentWords(moment: CheckedMoment, check: SwapCheck, piece: Piece): string {
   const { level, cracking, words } = moment;
-  const phase = phaseOf(moment, check);
+  const phase = phaseOf(moment, check, piece);
   const place = cracking === null ? '' : `, ${cracking.words}`;
   return stands(level) ? `${phase}${place}` : `${markOf(level)}, ${phase}: ${words}`;
 }
 
-function worstLines(worst: CheckedMoment, check: SwapCheck, { colour }: Style): string[] {
-  const text = `Worst moment: day ${worst.day}, ${phaseOf(worst, check)}, ${printRatio(worst.ratio)} of the limit. ${worst.words}`;
+function worstLines(worst: CheckedMoment, check: SwapCheck, piece: Piece, { colour }: Style): string[] {
+  const text = `Worst moment: day ${worst.day}, ${phaseOf(worst, check, piece)}, ${printRatio(worst.ratio)} of the limit. ${worst.words}`;
   return wrap(text, `${shapeOf(worst.level)} `).map((line) => paintShape(line, worst.level, colour));
 }
 
 /** Sizes that a finished piece may not have and a step has for a while. */
 function sizeLines({ steps }: SwapResult): string[] {
-  return steps.flatMap(({ step, moments }) =>
+  const lines = steps.flatMap(({ step, moments }) =>
     [...new Set(moments.flatMap(({ cautions }) => cautions))].flatMap((caution) =>
       wrap(`Day ${step.day}. ${caution}`, '- '),
     ),
   );
+  return lines.length === 0 ? [] : [...lines, ...wrap(SIZE_CAUTION)];
+}
+
+/** The order in one line, and its props; its steps are walked through when they are asked for. */
+function offerLines({ order, props, worstCrackingRatio }: ProposedOrder, piece: Piece): string[] {
+  const names = order.map((id) => supportName(piece, id)).join('; ');
+  return [
+    ...wrap(
+      `${names}. Its worst moment comes to ${printRatio(worstCrackingRatio)} of what cracks the slab. Every step of it: --propose.`,
+    ),
+    ...props.flatMap(({ words }) => wrap(words, '- ')),
+  ];
 }
 
 function heightLines({ steps }: SwapResult, { system }: Style): string[] {

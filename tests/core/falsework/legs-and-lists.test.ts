@@ -172,6 +172,16 @@ describe('patch', () => {
     expect(swap.steps[0]!.supportsOut).toHaveLength(3);
   });
 
+  test('leaves a prop that is set for the swap, after the pour', () => {
+    const later = { ...supports[2]!, id: 'swap-prop', firstDay: 31, lastDay: 33 };
+    const propped = formJob(72, 25.5, { edges: WALL_BEHIND, supports: [...supports, later] });
+    const patched = applyPatch(propped, falseworkPatch(propped, designFalsework(propped, 'counter')));
+    if (!patched.ok) throw new Error(JSON.stringify(patched.problems));
+    const ids = patched.job.pieces[0]!.supports.map(({ id }) => id);
+    expect(ids).toContain('swap-prop');
+    expect(ids).not.toContain('old-leg');
+  });
+
   test('made again from the patched job gives the same falsework', () => {
     const first = designFalsework(job, 'counter');
     const patched = applyPatch(job, falseworkPatch(job, first));

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { equivalentAgeOf, gainedStrength } from '../../../src-core/concrete';
 import type { Job, JobDraft } from '../../../src-core/job';
 import { earliestDays, strengthByDay, strengthOn } from '../../../src-core/sequence';
+import { strengthLookup } from '../../../src-core/sequence/strength-by-day';
 import { analyse } from '../../support/pieces';
 import { seededRandom } from '../../support/seeded-random';
 import { expectWithin } from '../concrete/within';
@@ -81,6 +82,13 @@ describe('strength of a slab day by day', () => {
     const job = poured([20], { cylinders: [{ ageDays: 7, strengthPsi: 2000 }] });
     expect(strengthOn(job, job.pieces[0]!, 7)).toMatchObject({ strengthPsi: 2000, isTested: true });
   });
+});
+
+test('looked up again, at any age and in any order, the concrete is that of the first look', () => {
+  const job = poured([14, 6, 21, 18]);
+  const [piece] = job.pieces as [Job['pieces'][number]];
+  const strengthAt = strengthLookup(job, piece);
+  for (const age of [7, 28, 1, 7, 28]) expect(strengthAt(age)).toEqual(strengthOn(job, piece, age));
 });
 
 describe('earliest days', () => {

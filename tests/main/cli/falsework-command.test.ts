@@ -1,6 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { formJob } from '../../core/falsework/form-jobs';
 import { smallJob, withValue } from '../../support/small-job';
 import { type CliOutcome, runHere, withFolder } from './run-here';
 
@@ -11,6 +12,14 @@ async function falsework(content: unknown, ...options: readonly string[]): Promi
     writeFileSync(join(folder, 'job.json'), JSON.stringify(content));
     return runHere(['falsework', 'job.json', ...options], { folder });
   });
+}
+
+/** A counter poured on day 2 and another just like it poured on a day; their falsework comes out a week after. */
+function pairOfSlabs(pourDay: number) {
+  const job = formJob(36, 24);
+  const [counter] = job.pieces;
+  const corners = counter!.corners.map(({ xIn, yIn }) => ({ xIn: xIn + 100, yIn }));
+  return { ...job, pieces: [counter, { ...counter, id: 'bench', name: 'Bench', pourDay, corners }] };
 }
 
 describe('falsework', () => {
@@ -33,6 +42,25 @@ describe('falsework', () => {
     expect(code).toBe(1);
     expect(out).toMatch(/^▲ Counter: no falsework section$/m);
     expect(out).toContain('B1 stands under "Counter" before the pour');
+  });
+
+  test('tells what of an earlier pour is used again, and what is left to buy for the whole job', async () => {
+    const job = pairOfSlabs(16);
+    const { out } = await falsework(job);
+    expect(out).toMatch(
+      /^- "Bench, section 1", built on day 15: Used again from "Counter, section 1", out on/m,
+    );
+    expect(out).toMatch(/^Bought for the whole job$/m);
+    const [, bought, asked] =
+      /^Lumber and panel for (\d+\.\d\d); without using anything again it would be (\d+\.\d\d)/m
+        .exec(out)!
+        .map(Number) as [number, number, number];
+    expect(Math.abs(bought / asked - 0.5)).toBeLessThan(0.001);
+    const together = await falsework(pairOfSlabs(2));
+    expect(together.out).not.toContain('Used again');
+    expect(together.out).not.toContain('Bought for the whole job');
+    const { reuse } = JSON.parse((await falsework(job, '--json')).out) as { reuse: { uses: unknown[] } };
+    expect(reuse.uses).toHaveLength(1);
   });
 
   test('gives everything as JSON with a patch for the job', async () => {

@@ -139,6 +139,53 @@ describe('swap', () => {
     expect(out).toMatch(/▲ Day 30\. Height of the cabinet under the slab: The soffit is 33-1\/2 in over the/);
   });
 
+  test('of the example holds at every step, the worst below 0.9 of what cracks the slab', async () => {
+    const { out } = await runHere([
+      'swap',
+      'assets/jobs/boathouse-galley.json',
+      '--piece',
+      'serving-counter',
+      '--json',
+    ]);
+    const [piece] = (
+      JSON.parse(out) as {
+        pieces: {
+          level: string;
+          offer: unknown;
+          moments: { ratio: number; cracking: { ratio: number } }[];
+        }[];
+      }
+    ).pieces;
+    expect(piece).toMatchObject({ level: 'holds', offer: null });
+    expect(Math.max(...piece!.moments.map(({ cracking }) => cracking.ratio))).toBeLessThan(0.9);
+    expect(Math.max(...piece!.moments.map(({ ratio }) => ratio))).toBeLessThanOrEqual(1);
+  }, 60_000);
+
+  test('says where a prop stands that an order needs, and that sizes of a finished piece decide nothing', async () => {
+    const lengthIn = 75;
+    const job = pair({ swap: { workingLoadPsf: 50 } });
+    const [piece] = job.pieces as [(typeof job.pieces)[number]];
+    const corners = [
+      { xIn: 0, yIn: 0 },
+      { xIn: lengthIn, yIn: 0 },
+      { xIn: lengthIn, yIn: 25.5 },
+      { xIn: 0, yIn: 25.5 },
+    ];
+    const supports = piece.supports.map((support) => {
+      if (support.kind === 'cabinet' && 'corner' in support) {
+        const xIn = support.id === 'b1' ? 1.5 : 37.5;
+        return { ...support, widthIn: 36, corner: { xIn, yIn: 1.5 } };
+      }
+      if (support.kind === 'leg')
+        return { ...support, centre: { xIn: support.id === 'leg-1' ? 20 : 56, yIn: 4 } };
+      return { ...support, to: { xIn: lengthIn, yIn: 24.75 } };
+    });
+    const { out } = await swap({ ...job, pieces: [{ ...piece, corners, supports }] });
+    expect(out).toMatch(/^Props that this order needs$/m);
+    expect(out).toMatch(/^- Set a 2x4 prop \(prop 1\) under the slab 3\/4 in from the left, /m);
+    expect(out).toMatch(/a caution and decide nothing/);
+  }, 60_000);
+
   test('looks for an order though the job has one, when asked', async () => {
     const { out } = await swap(pair(DRAWN), '--propose');
     expect(out).toContain('Counter: proposed order');

@@ -22,7 +22,7 @@ describe('knots of the galley with its serving counter selected', () => {
   });
 
   test('the swap steps are numbered through its three days', () => {
-    const words = [40, 41, 42].map((day) => knots.find((knot) => knot.day === day)!.labels);
+    const words = [40, 42, 43].map((day) => knots.find((knot) => knot.day === day)!.labels);
     expect(words).toEqual([['swap 1-2'], ['swap 3-4'], ['swap 5-7']]);
   });
 
@@ -45,14 +45,14 @@ describe('bars of the serving counter', () => {
     expect(rows.map(({ name }) => name)).toEqual(['Falsework', 'Edge forms', 'Slab', 'Cabinets']);
   });
 
-  test('6 sections, 11 legs and 2 ledgers stand to day 40, then fewer, then none', () => {
+  test('6 sections, 12 legs and 2 ledgers stand to day 40, then fewer, then none', () => {
     const spans = rows[0]!.spans.map(({ fromDay, toDay, count }) => [fromDay, toDay, count]);
     expect(spans).toEqual([
-      [0, 40, 19],
-      [41, 41, 13],
-      [42, 42, 8],
+      [0, 40, 20],
+      [41, 42, 14],
+      [43, 43, 9],
     ]);
-    expect(rows[0]!.spans[2]!.share).toBeCloseTo(8 / 19, 12);
+    expect(rows[0]!.spans[2]!.share).toBeCloseTo(9 / 20, 12);
   });
 
   test('the slab is wet on the day of its pour and hard from the next', () => {
@@ -75,8 +75,8 @@ describe('bars of the serving counter', () => {
 describe('the day read out', () => {
   test('day 40 tells its events and what stands under the counter', () => {
     const spoken = spokenDay(galley, line, counter, 40);
-    expect(spoken).toMatch(/^Day 40, Sat 5 Jun\. Set R1 under Serving counter\. /);
-    expect(spoken).toMatch(/the slab is hard, 15 supports under it, 6 falsework sections\.$/);
+    expect(spoken).toMatch(/^Day 40, Sat 5 Jun\. Set C2, sink under Serving counter\. /);
+    expect(spoken).toMatch(/the slab is hard, 16 supports under it, 6 falsework sections\.$/);
   });
 
   test('a day on which only other pieces have events says how many', () => {

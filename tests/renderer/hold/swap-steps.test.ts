@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Job, SwapStep } from '../../../src-core/job';
 import type { CheckedMoment, SwapResult } from '../../../src-core/sequence';
 import { standingOn } from '../../../src-core/sequence';
-import { orderWords, stepRows, wholeFindings } from '../../../src-renderer/hold/step-rows';
+import { offerWords, orderWords, stepRows, wholeFindings } from '../../../src-renderer/hold/step-rows';
 import { useSwapOrder as swapOrder } from '../../../src-renderer/hold/use-swap-order';
 import { EXAMPLE_JOBS } from '../forms/example-jobs';
 
@@ -32,6 +32,7 @@ function swapOf(worst: CheckedMoment): SwapResult {
     name: counter.name,
     from: 'job',
     proposal: null,
+    offer: null,
     check: { pieceId: counter.id, steps: [], moments: [], worst: null, level: worst.level },
     steps: [
       {
@@ -109,6 +110,7 @@ describe('a step of the swap as a row', () => {
     const proposal = {
       order: [],
       steps: [],
+      props: [],
       worstCrackingRatio: 0.8,
       isExact: true,
       tried: 65,
@@ -118,7 +120,26 @@ describe('a step of the swap as a row', () => {
       'A proposed order: no order has a milder worst moment (65 steps weighed).',
     );
     expect(orderWords(swapOf(open))).toBe("The job's own order, each step checked.");
+    const cracked = { ...proposal, worstCrackingRatio: 1.06 };
+    expect(orderWords({ ...swapOf(open), from: 'proposal', proposal: cracked })).toContain(
+      'no place for a prop clear of the cabinets',
+    );
   });
+});
+
+test('an order that holds where the job does not is told by its cabinets and its worst moment', () => {
+  const order = {
+    order: ['cab-r2', 'cab-r1'],
+    steps: [],
+    props: [],
+    worstCrackingRatio: 0.62,
+    isExact: true,
+    tried: 65,
+    isBlocked: false,
+  };
+  expect(offerWords(counter, order)).toBe(
+    'Another order holds: R2; R1. Its worst moment comes to 0.62 of what cracks the slab.',
+  );
 });
 
 describe('using an order', () => {
@@ -130,7 +151,7 @@ describe('using an order', () => {
     supportsIn: ['cab-r1'],
     note: '',
   };
-  const edited = swapOrder.perform(galley, { pieceId: counter.id, steps: [step] });
+  const edited = swapOrder.perform(galley, { pieceId: counter.id, steps: [step], props: [] });
   const standing = (job: Job, day: number) =>
     standingOn(job, day).find(({ pieceId }) => pieceId === counter.id)!;
 
@@ -145,10 +166,29 @@ describe('using an order', () => {
     expect(standing(edited.job, 45).sections).not.toContain('fw-r1');
   });
 
+  test('a prop that the order needs comes into the job with it and stands from its step to the one that takes it out', () => {
+    const leg = counter.supports.find(({ kind }) => kind === 'leg')!;
+    const set = { ...step, id: 'new-0', day: 43, sectionsOut: [], supportsOut: [], supportsIn: ['prop-1'] };
+    const last = { ...step, supportsOut: [...step.supportsOut, 'prop-1'] };
+    const propped = swapOrder.perform(galley, {
+      pieceId: counter.id,
+      steps: [set, last],
+      props: [{ ...leg, id: 'prop-1', name: 'prop' }],
+    });
+    if (!propped.ok) throw new Error(propped.problems[0]?.sentence);
+    expect([42, 43, 44, 45].map((day) => standing(propped.job, day).supports.includes('prop-1'))).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
+  });
+
   test('a step that names no support of the job is refused', () => {
     const wrong = swapOrder.perform(galley, {
       pieceId: counter.id,
       steps: [{ ...step, supportsIn: ['nobody'] }],
+      props: [],
     });
     expect(wrong.ok).toBe(false);
   });
