@@ -18,11 +18,22 @@ export function printersOf(job: Job): Printers {
   };
 }
 
-/** "46 in from the left, 4 in from the front": measured in the piece's own directions. */
+/** A piece that is turned by less than this from the plan is measured in the plan's own directions. */
+const SQUARE_RAD = 0.02;
+const QUARTER_RAD = Math.PI / 2;
+
+/** "46 in from the left, 4 in from the front": as the plan shows it, or along its own edges where a piece stands askew. */
 export function printPlace(at: Point, region: Region, axisRad: number, print: Printers): string {
-  const corners = region.outer.map((p) => turned(p, -axisRad));
-  const place = turned(at, -axisRad);
+  const measuredRad = measuringRad(axisRad);
+  const corners = region.outer.map((p) => turned(p, -measuredRad));
+  const place = turned(at, -measuredRad);
   const left = place.xIn - Math.min(...corners.map((p) => p.xIn));
   const front = place.yIn - Math.min(...corners.map((p) => p.yIn));
   return `${print.length(left)} from the left, ${print.length(front)} from the front`;
+}
+
+/** Direction that "from the left" runs along: never backwards, and the plan's own where the piece lies square to it. */
+function measuringRad(axisRad: number): number {
+  const askewRad = axisRad - QUARTER_RAD * Math.round(axisRad / QUARTER_RAD);
+  return Math.abs(askewRad) < SQUARE_RAD ? 0 : askewRad;
 }

@@ -85,7 +85,8 @@ describe('load on each support', () => {
     const over = at(139, 'change');
     expect(over?.needs).toEqual(['support']);
     expect(over?.words).toContain('more than the 139 lbf it is rated for');
-    expect(over?.words).toContain('200 lbf leaning 2 in from the left');
+    // either panel: the piece is alike from both ends
+    expect(over?.words).toMatch(/200 lbf leaning (2|28) in from the left/);
   });
 
   test('a post 1/4 in short never touches, and says so', () => {
