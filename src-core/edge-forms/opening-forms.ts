@@ -1,0 +1,96 @@
+/** Forms within the openings of a piece, and plugs for the small ones. */
+import type { Cutout, CutoutShape, Job } from '../job';
+import type { Corner, Point } from '../outline';
+import { boundingBox, directionAt, leftOf, moved, roundedPerimeterIn } from '../outline';
+import type { Trace } from '../trace';
+import type { FormContext } from './context';
+import { labelOf } from './context';
+import { circleForm } from './curved-form';
+import type { LoopForms } from './loop-forms';
+import { loopForms, partJoints } from './loop-forms';
+import { PLUG_SCREWS, PLUG_UP_TO_IN } from './practice';
+import { openingSide } from './sides';
+import type { Plug } from './types';
+import { walkOutline } from './walk';
+
+export interface OpeningForms extends LoopForms {
+  readonly plug: Plug | null;
+}
+
+/**
+ * What forms an opening. The strips stand inside it, the slab's face on the opening's line, so that every corner of a
+ * rectangle is an inside corner of the slab. An opening too narrow for two strips, or no wider than a hand, takes a plug.
+ */
+export function openingForms(job: Job, pieceId: string, cutout: Cutout, context: FormContext): OpeningForms {
+  const trace: Trace = { pieceId, part: { kind: 'cutout', id: cutout.id } };
+  const { shape } = cutout;
+  const size = sizeOf(shape);
+  const side = openingSide(job);
+  if (Math.min(size.widthIn, size.depthIn) <= Math.max(PLUG_UP_TO_IN, 2 * side.faceIn)) {
+    return { forms: [], junctions: [], plug: plugOf(shape, size, trace, context.heightIn) };
+  }
+  if (shape.kind === 'circle') {
+    const form = circleForm(shape, side, labelOf(trace, 'form'), context);
+    return { forms: [form], junctions: partJoints(form), plug: null };
+  }
+  const walk = walkOutline(cornersOf(shape), 'outside');
+  const labels = {
+    edge: (index: number) => labelOf(trace, 'side', index + 1),
+    corner: (index: number) => labelOf(trace, 'corner', index + 1),
+    edgeWords: (index: number) => `along side ${index + 1} of the opening "${cutout.name ?? cutout.id}"`,
+  };
+  const sides = walk.edges.map(() => side);
+  return { ...loopForms(walk, sides, labels, context), plug: null };
+}
+
+/** Corners of an opening that the joints of forms keep off; a circle has none. */
+export function openingCorners({ shape }: Cutout): readonly Point[] {
+  return shape.kind === 'circle' ? [] : cornersOf(shape);
+}
+
+interface Size {
+  readonly widthIn: number;
+  readonly depthIn: number;
+}
+
+function sizeOf(shape: CutoutShape): Size {
+  switch (shape.kind) {
+    case 'circle':
+      return { widthIn: shape.diameterIn, depthIn: shape.diameterIn };
+    case 'rectangle':
+      return { widthIn: shape.widthIn, depthIn: shape.depthIn };
+    case 'polygon': {
+      const box = boundingBox(shape.corners);
+      return { widthIn: box.maxXIn - box.minXIn, depthIn: box.maxYIn - box.minYIn };
+    }
+  }
+}
+
+function plugOf(shape: CutoutShape, size: Size, trace: Trace, heightIn: number): Plug {
+  const perimeterIn =
+    shape.kind === 'circle' ? Math.PI * shape.diameterIn : roundedPerimeterIn(cornersOf(shape));
+  return {
+    ...labelOf(trace, 'plug'),
+    ...size,
+    isRound: shape.kind === 'circle',
+    heightIn,
+    perimeterIn,
+    screws: PLUG_SCREWS,
+  };
+}
+
+function cornersOf(shape: Exclude<CutoutShape, { readonly kind: 'circle' }>): readonly Corner[] {
+  if (shape.kind === 'polygon') return shape.corners;
+  const along = directionAt((shape.angleDeg * Math.PI) / 180);
+  const across = leftOf(along);
+  const signs = [
+    [-1, -1],
+    [1, -1],
+    [1, 1],
+    [-1, 1],
+  ] as const;
+  return signs.map(([w, d]) => ({
+    ...moved(moved(shape.centre, along, (w * shape.widthIn) / 2), across, (d * shape.depthIn) / 2),
+    radiusIn: shape.radiusIn,
+  }));
+}
