@@ -1,0 +1,15 @@
+export type { BackingBoards, BoardPart, BoardSeam } from './backing-boards';
+export { backingBoards } from './backing-boards';
+export type { BoardMark } from './board-marks';
+export type { BoardStock } from './board-stock';
+export { boardStock } from './board-stock';
+export type { BoardCutting, CutBoard, Placed } from './cut-boards';
+export type { BoardFinding } from './findings';
+export { layCandidates } from './lay-candidates';
+export type { LaidOut, LaySite } from './lay-out';
+export { bestWay, layBoards, laySeams } from './lay-out';
+export type { LayCandidate } from './layout';
+export { DEFAULT_BOARD, SEAM_CLEAR_IN, TAPE_PAST_IN } from './practice';
+export type { BareStrip, SeamFault, SeamRules } from './seam-rules';
+export { seamRules } from './seam-rules';
+export type { ShapeCut } from './shape-cuts';
