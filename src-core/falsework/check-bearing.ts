@@ -73,9 +73,14 @@ export function checkJoistBearing(job: Job, carried: CarriedSection): FormCheck 
     title: 'Joists where they bear',
     demand: { value: worstBearing.loadLbf, unit: 'lbf' },
     capacity: { value: capacity.capacityLbf, unit: 'lbf' },
-    words: `Contact of ${STICK_IN} by ${lengthIn} in on the ${worstBearing.onLedger ? 'ledger' : onLeg ? 'leg' : 'stringer'}.`,
+    words: `Contact of ${contactWords(job, lengthIn)} on the ${worstBearing.onLedger ? 'ledger' : onLeg ? 'leg' : 'stringer'}.`,
     workings: [...stick(job, arrangement.joistSize, 'edge').lines.bearing, ...capacity.lines, share.line],
   });
+}
+
+/** "1-1/2 in by 3-1/2 in": a stick on what it bears on. */
+function contactWords({ shownIn: system }: Job, lengthIn: number): string {
+  return `${printLength(STICK_IN, { system })} by ${printLength(lengthIn, { system })}`;
 }
 
 /** Width of a leg along what bears on it, in. */
@@ -107,7 +112,7 @@ export function checkStringerBearing(
       title: 'Stringers on their legs',
       demand: { value: loadLbf, unit: 'lbf' },
       capacity: { value: capacity.capacityLbf, unit: 'lbf' },
-      words: `Contact of ${STICK_IN} by ${lengthIn} in, the wide side of the leg along the stringer.`,
+      words: `Contact of ${contactWords(job, lengthIn)}, the wide side of the leg along the stringer.`,
       workings: [...member.lines.bearing, ...capacity.lines, share.line],
     }),
   ];
@@ -168,7 +173,7 @@ export function checkLegs(
       title: 'Feet on their soles',
       demand: { value: load.value, unit: 'lbf' },
       capacity: { value: foot.capacityLbf, unit: 'lbf' },
-      words: `The foot of a ${arrangement.legSize} on a ${SOLE.size} laid flat, ${SOLE.lengthIn} in long.`,
+      words: `The foot of a ${arrangement.legSize} on a ${SOLE.size} laid flat, ${printLength(SOLE.lengthIn, { system: job.shownIn })} long.`,
       workings: [
         load.line,
         ...sole.lines.bearing,
