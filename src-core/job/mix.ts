@@ -20,6 +20,8 @@ export const mix = z.strictObject({
       cementLb: weightLb.nullable().default(null),
       waterLeastLb: weightLb,
       waterMostLb: weightLb,
+      /** Water that every bag gets; null takes midway between least and most. */
+      waterLb: weightLb.nullable().default(null),
     })
     .nullable()
     .default(null),

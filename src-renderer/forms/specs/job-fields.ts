@@ -44,6 +44,7 @@ const MIX_LIST: ListField = {
         quantity('mass', 'cementLb', 'Cement in it', { emptyWords: 'not stated' }),
         quantity('mass', 'waterLeastLb', 'Least water'),
         quantity('mass', 'waterMostLb', 'Most water'),
+        quantity('mass', 'waterLb', 'Water every bag gets', { emptyWords: 'midway' }),
       ],
     },
     {
