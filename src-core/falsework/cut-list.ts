@@ -1,4 +1,12 @@
-/** Sticks cut from stock lengths and deck panels from sheets, by first-fit decreasing: a good rule, not a proof of least waste. */
+/** The sticks of a falsework cut from stock lengths, and its deck panels from sheets. */
+import {
+  cutSheets,
+  cutSticks,
+  type SheetCut,
+  type SheetOffcut,
+  type SheetPlace,
+  type StickStock,
+} from '../cutting';
 import type { Job } from '../job';
 import type { LumberSize } from '../timber';
 import type { BillLine, BillPanel } from './bill';
@@ -6,7 +14,7 @@ import { lumberStock, panelStock } from './prices';
 
 /** How the lists are made, as it is shown. */
 export const CUTTING_METHOD =
-  'first-fit decreasing: longest first, each into the first stock piece with room; not proved to be the least waste';
+  'a saw kerf between any two pieces, sheets from edge to edge with the strength axis along them; each list says whether it is proved to be the least, or how near it comes';
 
 /** Lengths of lumber and the sheet that are taken where the job's stock has none, in. Common sizes. */
 const SHIPPED_LENGTHS_IN = [96, 120, 144, 192];
@@ -19,8 +27,10 @@ export interface CutPiece {
 
 export interface CutStick {
   readonly stockLengthIn: number;
-  readonly cuts: readonly CutPiece[];
-  readonly wasteIn: number;
+  /** Pieces with their places from the first end of the stick, in. */
+  readonly cuts: readonly (CutPiece & { readonly atIn: number })[];
+  /** Length left over behind the last kerf, in. */
+  readonly offcutIn: number;
 }
 
 export interface SizeCutList {
@@ -28,6 +38,8 @@ export interface SizeCutList {
   readonly sticks: readonly CutStick[];
   /** Waste of the stock's length, saw kerf in it (a ratio). */
   readonly wasteRatio: number;
+  /** "fewest sticks, proved", or how near the list comes to what is proved. */
+  readonly found: string;
   /** Pieces longer than any stock, which must be made otherwise. */
   readonly tooLong: readonly CutPiece[];
 }
@@ -35,24 +47,24 @@ export interface SizeCutList {
 export interface CutSheet {
   readonly lengthIn: number;
   readonly widthIn: number;
-  readonly strips: readonly {
-    readonly widthIn: number;
-    readonly pieces: readonly BillPanel[];
-  }[];
+  /** Panels where they lie; the length runs along the sheet. */
+  readonly pieces: readonly (SheetPlace & { readonly what: string })[];
+  /** Cuts in the order of the work, and what is left over. */
+  readonly cuts: readonly SheetCut[];
+  readonly offcuts: readonly SheetOffcut[];
 }
 
 export interface CutList {
   readonly bySize: readonly SizeCutList[];
   readonly sheets: readonly CutSheet[];
   readonly sheetWasteRatio: number;
+  /** "fewest sheets, proved", or how near the list comes to what is proved. */
+  readonly sheetsFound: string;
 }
 
 /** Everything of a job's falsework cut from stock. */
 export function cutList(job: Job, sticks: readonly BillLine[], panels: readonly BillPanel[]): CutList {
   const sizes = [...new Set(sticks.map(({ size }) => size))].sort();
-  const sheets = cutSheets(job, panels);
-  const sheetIn2 = sheets.reduce((sum, { lengthIn, widthIn }) => sum + lengthIn * widthIn, 0);
-  const usedIn2 = panels.reduce((sum, { lengthIn, widthIn }) => sum + lengthIn * widthIn, 0);
   return {
     bySize: sizes.map((size) =>
       cutSize(
@@ -61,52 +73,36 @@ export function cutList(job: Job, sticks: readonly BillLine[], panels: readonly 
         sticks.filter((line) => line.size === size),
       ),
     ),
-    sheets,
-    sheetWasteRatio: sheetIn2 > 0 ? 1 - usedIn2 / sheetIn2 : 0,
+    ...cutPanels(job, panels),
   };
 }
 
 function cutSize(job: Job, size: LumberSize, lines: readonly BillLine[]): SizeCutList {
-  const own = lumberStock(job, size).map(({ lengthIn }) => lengthIn!);
-  const lengths = [...new Set(own.length > 0 ? own : SHIPPED_LENGTHS_IN)].sort((a, b) => a - b);
-  const pieces = lines.flatMap(({ what, lengthIn, count }) =>
-    Array.from({ length: count }, () => ({ what, lengthIn })),
-  );
-  const longestIn = lengths.at(-1)!;
-  const fitting = pieces.filter(({ lengthIn }) => lengthIn <= longestIn + 1e-9);
-  const lists = lengths
-    .filter((lengthIn) => fitting.every((piece) => piece.lengthIn <= lengthIn + 1e-9))
-    .map((lengthIn) => firstFitDecreasing(fitting, lengthIn, job.forms.kerfIn));
-  const totalIn = (sticks: readonly CutStick[]) => sticks.reduce((sum, each) => sum + each.stockLengthIn, 0);
-  const sticks = lists.reduce<readonly CutStick[]>(
-    (best, list, i) => (i === 0 || totalIn(list) < totalIn(best) ? list : best),
-    [],
-  );
-  const cutIn = fitting.reduce((sum, { lengthIn }) => sum + lengthIn, 0);
+  const pieces = lines
+    .flatMap(({ what, lengthIn, count }) => Array.from({ length: count }, () => ({ what, lengthIn })))
+    .map((piece, i) => ({ ...piece, id: `${i}` }));
+  const list = cutSticks({ pieces, stocks: stocksOf(job, size), kerfIn: job.forms.kerfIn });
+  const sticks = list.sticks.map(({ stockLengthIn, cuts, offcutIn }) => ({
+    stockLengthIn,
+    cuts: cuts.map(({ id, lengthIn, atIn }) => ({ what: pieces[Number(id)]!.what, lengthIn, atIn })),
+    offcutIn,
+  }));
+  const stockIn = sticks.reduce((sum, { stockLengthIn }) => sum + stockLengthIn, 0);
+  const cutIn = sticks.reduce((sum, { cuts }) => cuts.reduce((own, { lengthIn }) => own + lengthIn, sum), 0);
   return {
     size,
     sticks,
-    wasteRatio: sticks.length > 0 ? 1 - cutIn / totalIn(sticks) : 0,
-    tooLong: pieces.filter(({ lengthIn }) => lengthIn > longestIn + 1e-9),
+    wasteRatio: stockIn > 0 ? 1 - cutIn / stockIn : 0,
+    found: list.proof.words,
+    tooLong: list.tooLong.map(({ what, lengthIn }) => ({ what, lengthIn })),
   };
 }
 
-/** Pieces cut from sticks of one length, longest first, each into the first stick that has room for it and its kerf, in. */
-export function firstFitDecreasing(
-  pieces: readonly CutPiece[],
-  stockLengthIn: number,
-  kerfIn: number,
-): CutStick[] {
-  const sticks: { cuts: CutPiece[]; leftIn: number }[] = [];
-  for (const piece of [...pieces].sort((a, b) => b.lengthIn - a.lengthIn)) {
-    const stick = sticks.find(({ leftIn }) => piece.lengthIn <= leftIn + 1e-9);
-    const into = stick ?? { cuts: [], leftIn: stockLengthIn };
-    if (stick === undefined) sticks.push(into);
-    into.cuts.push(piece);
-    // The last cut of a stick may end at its end: a kerf is only lost before the next piece.
-    into.leftIn -= piece.lengthIn + kerfIn;
-  }
-  return sticks.map(({ cuts, leftIn }) => ({ stockLengthIn, cuts, wasteIn: Math.max(0, leftIn + kerfIn) }));
+/** The job's own lumber of a size, else the shipped lengths, of which nobody knows the price. */
+function stocksOf(job: Job, size: LumberSize): StickStock[] {
+  const own = lumberStock(job, size).map(({ id, lengthIn, price }) => ({ id, lengthIn: lengthIn!, price }));
+  if (own.length > 0) return own;
+  return SHIPPED_LENGTHS_IN.map((lengthIn) => ({ id: `${size}-${lengthIn}`, lengthIn, price: null }));
 }
 
 function sheetSize(job: Job): { readonly lengthIn: number; readonly widthIn: number } {
@@ -114,37 +110,33 @@ function sheetSize(job: Job): { readonly lengthIn: number; readonly widthIn: num
   return own === undefined ? SHIPPED_SHEET : { lengthIn: own.lengthIn!, widthIn: own.widthIn! };
 }
 
-/** Panels from sheets, strip by strip across the sheet; none is turned, since its strength axis runs along the sheet. */
-function cutSheets(job: Job, panels: readonly BillPanel[]): CutSheet[] {
+/** Panels from sheets; none is turned, since its strength axis runs along the sheet. */
+function cutPanels(
+  job: Job,
+  panels: readonly BillPanel[],
+): Pick<CutList, 'sheets' | 'sheetWasteRatio' | 'sheetsFound'> {
   const size = sheetSize(job);
-  const { kerfIn } = job.forms;
-  const sheets: { leftIn: number; strips: { widthIn: number; leftIn: number; pieces: BillPanel[] }[] }[] = [];
-  const pieces = panels.flatMap((panel) => partsOf(panel, size));
-  for (const piece of pieces.sort((a, b) => b.widthIn - a.widthIn || b.lengthIn - a.lengthIn)) {
-    const strip = sheets
-      .flatMap(({ strips }) => strips)
-      .find((each) => piece.widthIn <= each.widthIn + 1e-9 && piece.lengthIn <= each.leftIn + 1e-9);
-    if (strip !== undefined) {
-      strip.pieces.push(piece);
-      strip.leftIn -= piece.lengthIn + kerfIn;
-      continue;
-    }
-    let sheet = sheets.find(({ leftIn }) => piece.widthIn <= leftIn + 1e-9);
-    if (sheet === undefined) {
-      sheet = { leftIn: size.widthIn, strips: [] };
-      sheets.push(sheet);
-    }
-    sheet.strips.push({
-      widthIn: piece.widthIn,
-      leftIn: size.lengthIn - piece.lengthIn - kerfIn,
-      pieces: [piece],
-    });
-    sheet.leftIn -= piece.widthIn + kerfIn;
-  }
-  return sheets.map(({ strips }) => ({
-    ...size,
-    strips: strips.map(({ widthIn, pieces: cut }) => ({ widthIn, pieces: cut })),
-  }));
+  const parts = panels
+    .flatMap((panel) => partsOf(panel, size))
+    .map((part, i) => ({ ...part, id: `${i}`, mayTurn: false }));
+  const { sheets, proof } = cutSheets({ pieces: parts, sheet: size, kerfIn: job.forms.kerfIn });
+  const usedIn2 = panels.reduce((sum, { lengthIn, widthIn }) => sum + lengthIn * widthIn, 0);
+  return {
+    sheets: sheets.map(({ pieces, cuts, offcuts }) => ({
+      ...size,
+      pieces: pieces.map(({ id, xIn, yIn, lengthIn, widthIn }) => ({
+        what: parts[Number(id)]!.what,
+        xIn,
+        yIn,
+        lengthIn,
+        widthIn,
+      })),
+      cuts,
+      offcuts,
+    })),
+    sheetWasteRatio: sheets.length > 0 ? 1 - usedIn2 / (sheets.length * size.lengthIn * size.widthIn) : 0,
+    sheetsFound: proof.words,
+  };
 }
 
 /** A panel larger than a sheet in as few equal parts as fit; its seams lie on joists and are the carpenter's to place. */

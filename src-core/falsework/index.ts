@@ -9,7 +9,7 @@ export { cheapestSection, priceArrangement } from './cheapest';
 export type { LateralDesign } from './check-lateral';
 export type { FormLeg } from './cut-legs';
 export type { CutList, CutPiece, CutSheet, CutStick, SizeCutList } from './cut-list';
-export { CUTTING_METHOD, cutList, firstFitDecreasing } from './cut-list';
+export { CUTTING_METHOD, cutList } from './cut-list';
 export type { DesignedSection, FalseworkOptions, PieceDesign } from './design-falsework';
 export { FALSEWORK_CAUTIONS, LEVEL_AGAIN } from './design-falsework';
 export type { FalseworkDesign, JobFalsework, PieceReuse } from './design-job';

@@ -3,7 +3,7 @@ import { CUTTING_METHOD } from '../../src-core/falsework';
 import type { UnitSystem } from '../../src-core/units';
 import { Prose } from '../look/Prose';
 import styles from './CutLists.module.css';
-import { partRows, sheetRows, sizeRows } from './cut-rows';
+import { partRows, sheetRows, sheetWords, sizeRows } from './cut-rows';
 import { FormTable } from './FormTable';
 import { StickTable } from './StickTable';
 
@@ -21,9 +21,7 @@ export function CutLists({ design, system }: Props) {
         <StickTable key={size.size} size={size} />
       ))}
       {sheets.length > 0 && (
-        <FormTable
-          caption={`Deck panels, ${Math.round(design.cuts.sheetWasteRatio * 100)} % waste. The first measure runs along the sheet.`}
-        >
+        <FormTable caption={sheetWords(design)}>
           <thead>
             <tr>
               <th scope="col">Sheets</th>

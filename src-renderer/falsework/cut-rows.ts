@@ -23,7 +23,7 @@ export interface StickRow {
 
 export interface SizeRows {
   readonly size: string;
-  /** "15 sticks, 7 % waste" */
+  /** "15 sticks, 7 % waste; fewest sticks, proved" */
   readonly words: string;
   readonly rows: readonly StickRow[];
   /** A sentence for each part that no stock is long enough for. */
@@ -60,9 +60,9 @@ export function partRows({ sections }: FalseworkDesign, system: UnitSystem): Par
 /** Stock sticks of each size, and how each is cut. */
 export function sizeRows({ cuts }: FalseworkDesign, system: UnitSystem): SizeRows[] {
   const length = (valueIn: number) => printLength(valueIn, { system });
-  return cuts.bySize.map(({ size, sticks, wasteRatio, tooLong }) => ({
+  return cuts.bySize.map(({ size, sticks, wasteRatio, found, tooLong }) => ({
     size,
-    words: `${counted(sticks.length, 'stick')}, ${Math.round(wasteRatio * 100)} % waste`,
+    words: `${counted(sticks.length, 'stick')}, ${Math.round(wasteRatio * 100)} % waste; ${found}`,
     rows: stickRows(sticks, length),
     tooLong: tooLong.map(
       ({ what, lengthIn }) => `A ${what} of ${length(lengthIn)} is longer than any stock.`,
@@ -73,19 +73,20 @@ export function sizeRows({ cuts }: FalseworkDesign, system: UnitSystem): SizeRow
 /** Sheets, and the deck panels cut from each; the first measure of a panel runs along the sheet. */
 export function sheetRows({ cuts }: FalseworkDesign, system: UnitSystem): SheetRow[] {
   const length = (valueIn: number) => printLength(valueIn, { system });
-  const written = cuts.sheets.map(({ lengthIn, widthIn, strips }) => ({
+  const written = cuts.sheets.map(({ lengthIn, widthIn, pieces }) => ({
     stock: `${length(lengthIn)} by ${length(widthIn)}`,
-    cuts: tallied(
-      strips.flatMap(({ pieces }) =>
-        pieces.map((piece) => `${length(piece.lengthIn)} by ${length(piece.widthIn)}`),
-      ),
-    ),
+    cuts: tallied(pieces.map((piece) => `${length(piece.lengthIn)} by ${length(piece.widthIn)}`)),
   }));
   return gathered(written, ({ stock, cuts: each }) => `${stock}|${each}`).map(({ key, first, all }) => ({
     key,
     count: all.length,
     ...first,
   }));
+}
+
+/** What stands above the sheets: "Deck panels, 12 % waste; fewest sheets, proved. The first measure runs along the sheet." */
+export function sheetWords({ cuts }: FalseworkDesign): string {
+  return `Deck panels, ${Math.round(cuts.sheetWasteRatio * 100)} % waste; ${cuts.sheetsFound}. The first measure runs along the sheet.`;
 }
 
 /** "15 sticks and 3 sheets", the stock to take. */
@@ -95,10 +96,10 @@ export function stockWords({ cuts }: FalseworkDesign): string {
 }
 
 function stickRows(sticks: readonly CutStick[], length: (valueIn: number) => string): StickRow[] {
-  const written = sticks.map(({ stockLengthIn, cuts, wasteIn }) => ({
+  const written = sticks.map(({ stockLengthIn, cuts, offcutIn }) => ({
     stock: length(stockLengthIn),
     cuts: tallied(cuts.map(({ what, lengthIn }: CutPiece) => `${what} ${length(lengthIn)}`)),
-    left: length(wasteIn),
+    left: length(offcutIn),
   }));
   return gathered(written, ({ stock, cuts, left }) => [stock, cuts, left].join('|')).map(
     ({ key, first, all }) => ({ key, count: all.length, ...first }),

@@ -188,11 +188,11 @@ function stickLines(sticks: Bill['sticks'], system: UnitSystem): string[] {
 function cutLines({ cuts }: FalseworkDesign, system: UnitSystem): string[] {
   if (cuts.bySize.length === 0) return [];
   const length = (valueIn: number) => printLength(valueIn, { system });
-  const lines = cuts.bySize.flatMap(({ size, sticks, wasteRatio, tooLong }) => [
-    ...wrap(`${size}: ${sticks.length} sticks, ${Math.round(wasteRatio * 100)} % waste`),
-    ...sticks.flatMap(({ stockLengthIn, cuts: pieces, wasteIn }) =>
+  const lines = cuts.bySize.flatMap(({ size, sticks, wasteRatio, found, tooLong }) => [
+    ...wrap(`${size}: ${sticks.length} sticks, ${Math.round(wasteRatio * 100)} % waste; ${found}`),
+    ...sticks.flatMap(({ stockLengthIn, cuts: pieces, offcutIn }) =>
       wrap(
-        `${length(stockLengthIn)}: ${pieces.map(({ what, lengthIn }) => `${what} ${length(lengthIn)}`).join(', ')}; ${length(wasteIn)} left`,
+        `${length(stockLengthIn)}: ${pieces.map(({ what, lengthIn }) => `${what} ${length(lengthIn)}`).join(', ')}; ${length(offcutIn)} left`,
         '  - ',
       ),
     ),
@@ -200,18 +200,16 @@ function cutLines({ cuts }: FalseworkDesign, system: UnitSystem): string[] {
       wrap(`${what} ${length(lengthIn)} is longer than any stock.`, '  - '),
     ),
   ]);
-  const sheets = cuts.sheets.flatMap(({ lengthIn, widthIn, strips }, i) =>
-    strips.flatMap(({ pieces }) =>
-      wrap(
-        `sheet ${i + 1}, ${length(lengthIn)} by ${length(widthIn)} (${printArea(lengthIn * widthIn, { system })}): ${pieces.map((piece) => `${length(piece.lengthIn)} by ${length(piece.widthIn)}`).join(', ')}`,
-        '  - ',
-      ),
+  const sheets = cuts.sheets.flatMap(({ lengthIn, widthIn, pieces }, i) =>
+    wrap(
+      `sheet ${i + 1}, ${length(lengthIn)} by ${length(widthIn)} (${printArea(lengthIn * widthIn, { system })}): ${pieces.map((piece) => `${length(piece.lengthIn)} by ${length(piece.widthIn)}`).join(', ')}`,
+      '  - ',
     ),
   );
   return [
     ...lines,
     ...wrap(
-      `Deck panels: ${cuts.sheets.length} sheets, ${Math.round(cuts.sheetWasteRatio * 100)} % waste; the first measure runs along the sheet`,
+      `Deck panels: ${cuts.sheets.length} sheets, ${Math.round(cuts.sheetWasteRatio * 100)} % waste; ${cuts.sheetsFound}; the first measure runs along the sheet`,
     ),
     ...sheets,
     ...wrap(`How: ${CUTTING_METHOD}.`),

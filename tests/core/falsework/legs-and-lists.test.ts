@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { designFalsework, falseworkPatch, firstFitDecreasing } from '../../../src-core/falsework';
+import { designFalsework, falseworkPatch } from '../../../src-core/falsework';
 import { readJob } from '../../../src-core/job';
 import { applyPatch } from '../../../src-core/remedies';
 import { cabinet, formJob, WALL_BEHIND } from './form-jobs';
@@ -82,33 +82,6 @@ describe('legs', () => {
     expect(design.level).toBe('engineer');
     expect(design.refusals[0]).toContain('lies 110 in above the floor');
     expect(designFalsework(formJob(36, 24, { topElevationIn: 60 }), 'counter').level).toBe('holds');
-  });
-});
-
-describe('cut list', () => {
-  test('13.2: first-fit decreasing needs four 96 in sticks where three would do, and is called what it is', () => {
-    const pieces = [52, 46, 38, 30, 25, 25, 24, 18, 14, 10].map((lengthIn) => ({ what: 'x', lengthIn }));
-    expect(firstFitDecreasing(pieces, 96, 0.125)).toHaveLength(4);
-  });
-
-  test('13.1: 48, 48, 32, 32 and 32 in come from two sticks without a kerf and three with', () => {
-    const pieces = [48, 48, 32, 32, 32].map((lengthIn) => ({ what: 'x', lengthIn }));
-    expect(firstFitDecreasing(pieces, 96, 0)).toHaveLength(2);
-    expect(firstFitDecreasing(pieces, 96, 0.125)).toHaveLength(3);
-  });
-
-  test('holds every stick of the parts list once, none longer than its stock', () => {
-    const { cuts, sections } = designFalsework(formJob(100, 24), 'counter');
-    const asked = sections.flatMap(({ bill }) => bill.sticks).reduce((sum, { count }) => sum + count, 0);
-    const cut = cuts.bySize.flatMap(({ sticks }) => sticks);
-    expect(cut.reduce((sum, stick) => sum + stick.cuts.length, 0)).toBe(asked);
-    for (const { cuts: pieces, stockLengthIn, wasteIn } of cut) {
-      const used = pieces.reduce((sum, { lengthIn }) => sum + lengthIn, 0);
-      expect(used + 0.125 * (pieces.length - 1)).toBeLessThanOrEqual(stockLengthIn + 1e-9);
-      expect(wasteIn).toBeGreaterThanOrEqual(0);
-    }
-    const panels = cuts.sheets.flatMap(({ strips }) => strips.flatMap(({ pieces }) => pieces));
-    expect(panels).toHaveLength(3);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { FalseworkDesign, Fastening } from '../../../src-core/falsework';
-import { sheetRows, sizeRows, stockWords } from '../../../src-renderer/falsework/cut-rows';
+import { sheetRows, sheetWords, sizeRows, stockWords } from '../../../src-renderer/falsework/cut-rows';
 import { fasteningGroups } from '../../../src-renderer/falsework/fastening-rows';
 import { countWords, floorWords, inventedWords } from '../../../src-renderer/falsework/head-words';
 import { legGroups } from '../../../src-renderer/falsework/leg-rows';
@@ -53,13 +53,14 @@ describe('stock', () => {
         sticks: [0, 1].map(() => ({
           stockLengthIn: 96,
           cuts: [
-            { what: 'joist', lengthIn: 25.25 },
-            { what: 'joist', lengthIn: 25.25 },
-            { what: 'sole', lengthIn: 12 },
+            { what: 'joist', lengthIn: 25.25, atIn: 0 },
+            { what: 'joist', lengthIn: 25.25, atIn: 25.375 },
+            { what: 'sole', lengthIn: 12, atIn: 50.75 },
           ],
-          wasteIn: 33.25,
+          offcutIn: 33.125,
         })),
         wasteRatio: 0.349,
+        found: 'fewest sticks, proved',
         tooLong: [{ what: 'ledger', lengthIn: 200 }],
       },
     ],
@@ -67,18 +68,21 @@ describe('stock', () => {
       {
         lengthIn: 96,
         widthIn: 48,
-        strips: [{ widthIn: 25.5, pieces: [{ what: 'deck panel', lengthIn: 36, widthIn: 25.5 }] }],
+        pieces: [{ what: 'deck panel', xIn: 0, yIn: 0, lengthIn: 36, widthIn: 25.5 }],
+        cuts: [],
+        offcuts: [],
       },
     ],
     sheetWasteRatio: 0.8,
+    sheetsFound: 'within 1 of the proven least, 1 sheet',
   };
   const held = { ...design, cuts };
 
   test('sticks that are cut alike are one row, and parts alike are counted in it', () => {
     const [size] = sizeRows(held, 'imperial');
     expect(size).toMatchObject({
-      words: '2 sticks, 35 % waste',
-      rows: [{ count: 2, stock: '96 in', cuts: '2 × joist 25-1/4 in, sole 12 in', left: '33-1/4 in' }],
+      words: '2 sticks, 35 % waste; fewest sticks, proved',
+      rows: [{ count: 2, stock: '96 in', cuts: '2 × joist 25-1/4 in, sole 12 in', left: '33-1/8 in' }],
       tooLong: ['A ledger of 200 in is longer than any stock.'],
     });
   });
@@ -88,6 +92,12 @@ describe('stock', () => {
       { count: 1, stock: '96 in by 48 in', cuts: '36 in by 25-1/2 in' },
     ]);
     expect(sheetRows(held, 'metric')[0]!.cuts).toBe('914 mm by 648 mm');
+  });
+
+  test('says of the sheets how much is wasted and what is proved', () => {
+    expect(sheetWords(held)).toBe(
+      'Deck panels, 80 % waste; within 1 of the proven least, 1 sheet. The first measure runs along the sheet.',
+    );
   });
 
   test('is counted as sticks and sheets', () => {

@@ -1,0 +1,13 @@
+export type { SawWay } from './boxes';
+export type { MitredList, MitredOrder, MitredPiece } from './cut-mitred';
+export { cutMitred } from './cut-mitred';
+export type { SheetList, SheetOrder, SheetPiece } from './cut-sheets';
+export { cutSheets } from './cut-sheets';
+export type { CutStick, StickCut, StickList, StickOrder, StickPiece } from './cut-sticks';
+export { cutSticks } from './cut-sticks';
+export { mitredRun, mitreKerf, squareRun } from './mitre';
+export type { MitredCut, MitredStick, SawLine } from './mitre-saw';
+export type { CutAim, Proof } from './proof';
+export type { SawnSheet, SheetCut, SheetCutPiece, SheetOffcut, SheetPlace } from './saw-sheet';
+export type { StickStock } from './stock';
+export { stripCount } from './strips';
