@@ -12,8 +12,8 @@ export const PRICE_STEPS = 10_000;
 /** Steps of the search for sticks before it stops and says how near it came. */
 export const STICK_SEARCH_STEPS = 60_000;
 
-/** Ways to fill one stick that are weighed at a time. */
-export const FILLS_AT_A_TIME = 300;
+/** Ways to fill one stick that are weighed; where there are more, the search no longer proves anything by itself. */
+export const FILLS_WEIGHED = 300;
 
 /**
  * Ways to part a list in two that an exact search of all lists may need: 3^10, so ten pieces that are all unlike, more where many

@@ -5,7 +5,7 @@
  */
 import { fillsAround } from './fills';
 import { cheapestStock } from './greedy-sticks';
-import { FILLS_AT_A_TIME, STICK_SEARCH_STEPS } from './practice';
+import { FILLS_WEIGHED, STICK_SEARCH_STEPS } from './practice';
 import { costOf, costStep, type Fill, type StickProblem } from './stick-problem';
 
 export interface SearchedSticks {
@@ -80,7 +80,7 @@ export function searchSticks(
           first,
           stock,
           mostEmpty: capacity - leastFill(cost, loss),
-          mostFills: FILLS_AT_A_TIME,
+          mostFills: FILLS_WEIGHED,
           mostSteps: STICK_SEARCH_STEPS - steps,
         });
         steps += found.steps;
