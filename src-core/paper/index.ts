@@ -1,0 +1,15 @@
+export { edgeSections } from './edge-sections';
+export { falseworkPlan } from './falsework-plan';
+export { jobView } from './job-view';
+export { overhangSection } from './overhang-section';
+export { piecePlan } from './piece-plan';
+export type { ClockDrawing, ClockKind, ClockRow } from './pour-clock';
+export { pourClock } from './pour-clock';
+export type { PaperScale, PaperSize } from './scale';
+export { DETAIL_SCALES, PLAN_SCALES, paperScale } from './scale';
+export { legNumber, sectionLetter } from './section-letters';
+export type { DrawnSheet, DrawnSheetPiece, SheetDrawing } from './sheet-diagram';
+export { sheetDiagram } from './sheet-diagram';
+export { steelPlan } from './steel-plan';
+export type { DrawnCut, DrawnStick, StickDrawing } from './stick-diagram';
+export { stickDiagram } from './stick-diagram';
