@@ -6,7 +6,11 @@ import { traceWord } from '../trace';
 import { SHIPPED_STRIP_IN, SHORTEST_STOCK_IN } from './practice';
 
 export interface FormContext {
+  /** Of the strips, and of the concrete against them. */
   readonly heightIn: number;
+  readonly concreteIn: number;
+  /** Whether screws reach the strips from below. */
+  readonly isScrewed: boolean;
   /** Longest strip in stock. */
   readonly stockIn: number;
   /** Corners of cutouts, and seams and joints of the piece, which joints of a form keep off. */

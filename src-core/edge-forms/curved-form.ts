@@ -50,7 +50,8 @@ function curvedForm(arc: Arc, side: Side, label: Label, context: FormContext): C
     stockIn: context.stockIn,
     keepOffIn: [],
   });
-  const parts = partsOf({ ...label, material: side.material, lengthIn, start, end }, jointsIn);
+  const isScrewed = side.material === 'form-strip' && context.isScrewed;
+  const parts = partsOf({ ...label, isScrewed, lengthIn, start, end }, jointsIn);
   return {
     ...label,
     shape: 'curved',

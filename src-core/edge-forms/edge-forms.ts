@@ -29,6 +29,8 @@ export function edgeForms(job: Job, piece: Piece, { seams = [] }: EdgeFormsOptio
   if (!region.ok) return { ok: false, problems: region.problems };
   const context: FormContext = {
     heightIn: piece.thicknessIn,
+    concreteIn: piece.thicknessIn,
+    isScrewed: true,
     stockIn: stripStockIn(job).at(-1)!,
     cutoutCorners: piece.cutouts.flatMap(openingCorners),
     seams: [...piece.joints.map(({ from, to }) => ({ a: from, b: to })), ...seams],
@@ -55,7 +57,7 @@ export function edgeForms(job: Job, piece: Piece, { seams = [] }: EdgeFormsOptio
       );
     }
   });
-  const openings = piece.cutouts.map((cutout) => openingForms(job, piece.id, cutout, context));
+  const openings = piece.cutouts.map((cutout) => openingForms(job, piece, cutout, context));
   const forms = [...round.forms, ...openings.flatMap((opening) => opening.forms)];
   const plugs = openings.flatMap(({ plug }) => (plug === null ? [] : [plug]));
   const junctions = [...round.junctions, ...openings.flatMap((opening) => opening.junctions)];

@@ -3,12 +3,12 @@ import type { Trace } from '../trace';
 import { formula } from '../workings';
 import { longPastIn, squareEnd } from './form-ends';
 import { END_SCREWS_IN, SCREW_SPACING_IN } from './practice';
-import type { FormEnd, FormMaterial, FormPart } from './types';
+import type { FormEnd, FormPart } from './types';
 
 interface PartedForm {
   readonly id: string;
   readonly trace: Trace;
-  readonly material: FormMaterial;
+  readonly isScrewed: boolean;
   readonly lengthIn: number;
   readonly start: FormEnd;
   readonly end: FormEnd;
@@ -29,7 +29,7 @@ export function partsOf(form: PartedForm, jointsIn: readonly number[]): FormPart
       toIn,
       start,
       end,
-      screwsAtIn: form.material === 'form-strip' ? screwPlacesIn(toIn - fromIn) : [],
+      screwsAtIn: form.isScrewed ? screwPlacesIn(toIn - fromIn) : [],
     };
   });
 }

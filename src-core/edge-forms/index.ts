@@ -6,11 +6,14 @@ export { edgeForms } from './edge-forms';
 export { longLength, outerReach, slabFaceReach } from './form-ends';
 export { screwPlacesIn, screwsBetween } from './form-parts';
 export { placeOn } from './loop-forms';
+export type { OpeningStand, ShapeSize } from './opening-stand';
+export { isCastIn, leastScrews, openingStand, shapeSize, takesPlug } from './opening-stand';
 export {
   BEAD_RADIUS_IN,
   BRACE_SPACING_IN,
   JOINT_TO_CORNER_IN,
   JOINT_TO_LINE_IN,
+  PLUG_UP_TO_IN,
   SCREW_SPACING_IN,
   SHIPPED_STRIP_IN,
 } from './practice';

@@ -52,20 +52,20 @@ export function loopForms(
       ];
       junctions.push(
         ...meets.flatMap(({ at, isMet, word }) =>
-          isMet ? [jointOf(named(labels.corner(index), word), at, context.heightIn)] : [],
+          isMet ? [jointOf(named(labels.corner(index), word), at, context.concreteIn)] : [],
         ),
       );
     } else if (before.faceIn > 0 && own.faceIn > 0) {
       const label = named(labels.corner(index), 'junction');
       junctions.push(
         isStraight(corner.turnRad)
-          ? jointOf(label, corner.at, context.heightIn)
+          ? jointOf(label, corner.at, context.concreteIn)
           : {
               ...label,
               at: corner.at,
               kind: corner.turnRad > 0 ? 'outside-corner' : 'inside-corner',
-              tapeIn: context.heightIn,
-              sealantIn: context.heightIn,
+              tapeIn: context.concreteIn,
+              sealantIn: context.concreteIn,
             },
       );
     }
@@ -80,23 +80,26 @@ export function loopForms(
     const label = named(labels.edge(edge.index), 'form');
     forms.push(straightForm(formed, label, labels.edgeWords(edge.index), context));
   }
-  return { forms, junctions: [...junctions, ...forms.flatMap((form) => partJoints(form))] };
+  return {
+    forms,
+    junctions: [...junctions, ...forms.flatMap((form) => partJoints(form, context.concreteIn))],
+  };
 }
 
 function named({ id, trace }: Label, word: string): Label {
   return { id: `${id}/${word}`, trace };
 }
 
-function jointOf(label: Label, at: FormJunction['at'], heightIn: number): FormJunction {
-  return { ...label, at, kind: 'joint', tapeIn: heightIn, sealantIn: 0 };
+function jointOf(label: Label, at: FormJunction['at'], tapeIn: number): FormJunction {
+  return { ...label, at, kind: 'joint', tapeIn, sealantIn: 0 };
 }
 
-/** Butt joints between the parts of one form; a circle has one more, where it closes. */
-export function partJoints(form: EdgeForm): FormJunction[] {
+/** Butt joints between the parts of one form, taped over what concrete touches; a circle has one more, where it closes. */
+export function partJoints(form: EdgeForm, concreteIn: number): FormJunction[] {
   const joints = form.parts.slice(1).map(({ fromIn }) => fromIn);
   const marksIn = form.shape === 'curved' && form.isClosed ? [0, ...joints] : joints;
   return marksIn.map((atIn, k) =>
-    jointOf({ id: `${form.id}/joint/${k + 1}`, trace: form.trace }, placeOn(form, atIn), form.heightIn),
+    jointOf({ id: `${form.id}/joint/${k + 1}`, trace: form.trace }, placeOn(form, atIn), concreteIn),
   );
 }
 

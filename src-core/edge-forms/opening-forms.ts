@@ -1,14 +1,14 @@
 /** Forms within the openings of a piece, and plugs for the small ones. */
-import type { Cutout, CutoutShape, Job } from '../job';
+import type { Cutout, CutoutShape, Job, Piece } from '../job';
 import type { Corner, Point } from '../outline';
-import { boundingBox, directionAt, leftOf, moved, roundedPerimeterIn } from '../outline';
+import { directionAt, leftOf, moved, roundedPerimeterIn } from '../outline';
 import type { Trace } from '../trace';
 import type { FormContext } from './context';
 import { labelOf } from './context';
 import { circleForm } from './curved-form';
 import type { LoopForms } from './loop-forms';
 import { loopForms, partJoints } from './loop-forms';
-import { PLUG_SCREWS, PLUG_UP_TO_IN } from './practice';
+import { leastScrews, openingStand, shapeSize, takesPlug } from './opening-stand';
 import { openingSide } from './sides';
 import type { Plug } from './types';
 import { walkOutline } from './walk';
@@ -19,19 +19,21 @@ export interface OpeningForms extends LoopForms {
 
 /**
  * What forms an opening. The strips stand inside it, the slab's face on the opening's line, so that every corner of a
- * rectangle is an inside corner of the slab. An opening too narrow for two strips, or no wider than a hand, takes a plug.
+ * rectangle is an inside corner of the slab. An opening too narrow for two strips, or no wider than a hand, takes a plug. A
+ * form on a bowl is held down through its drain, not by screws from below.
  */
-export function openingForms(job: Job, pieceId: string, cutout: Cutout, context: FormContext): OpeningForms {
-  const trace: Trace = { pieceId, part: { kind: 'cutout', id: cutout.id } };
+export function openingForms(job: Job, piece: Piece, cutout: Cutout, round: FormContext): OpeningForms {
+  const trace: Trace = { pieceId: piece.id, part: { kind: 'cutout', id: cutout.id } };
   const { shape } = cutout;
-  const size = sizeOf(shape);
+  const { standsOn, heightIn } = openingStand(job, piece, cutout);
+  const context: FormContext = { ...round, heightIn, isScrewed: standsOn === 'deck' };
   const side = openingSide(job);
-  if (Math.min(size.widthIn, size.depthIn) <= Math.max(PLUG_UP_TO_IN, 2 * side.faceIn)) {
-    return { forms: [], junctions: [], plug: plugOf(shape, size, trace, context.heightIn) };
+  if (takesPlug(shapeSize(shape), side.faceIn)) {
+    return { forms: [], junctions: [], plug: plugOf(shape, trace, context) };
   }
   if (shape.kind === 'circle') {
     const form = circleForm(shape, side, labelOf(trace, 'form'), context);
-    return { forms: [form], junctions: partJoints(form), plug: null };
+    return { forms: [form], junctions: partJoints(form, context.concreteIn), plug: null };
   }
   const walk = walkOutline(cornersOf(shape), 'outside');
   const labels = {
@@ -48,25 +50,8 @@ export function openingCorners({ shape }: Cutout): readonly Point[] {
   return shape.kind === 'circle' ? [] : cornersOf(shape);
 }
 
-interface Size {
-  readonly widthIn: number;
-  readonly depthIn: number;
-}
-
-function sizeOf(shape: CutoutShape): Size {
-  switch (shape.kind) {
-    case 'circle':
-      return { widthIn: shape.diameterIn, depthIn: shape.diameterIn };
-    case 'rectangle':
-      return { widthIn: shape.widthIn, depthIn: shape.depthIn };
-    case 'polygon': {
-      const box = boundingBox(shape.corners);
-      return { widthIn: box.maxXIn - box.minXIn, depthIn: box.maxYIn - box.minYIn };
-    }
-  }
-}
-
-function plugOf(shape: CutoutShape, size: Size, trace: Trace, heightIn: number): Plug {
+function plugOf(shape: CutoutShape, trace: Trace, { heightIn, isScrewed }: FormContext): Plug {
+  const size = shapeSize(shape);
   const perimeterIn =
     shape.kind === 'circle' ? Math.PI * shape.diameterIn : roundedPerimeterIn(cornersOf(shape));
   return {
@@ -75,7 +60,7 @@ function plugOf(shape: CutoutShape, size: Size, trace: Trace, heightIn: number):
     isRound: shape.kind === 'circle',
     heightIn,
     perimeterIn,
-    screws: PLUG_SCREWS,
+    screws: isScrewed ? leastScrews(size) : 0,
   };
 }
 

@@ -16,12 +16,13 @@ export const SEAM_REACH_IN = 1;
 export const SCREW_SPACING_IN = 12;
 /** The two screws near each end of a part, from its end, in. */
 export const END_SCREWS_IN = [2, 4] as const;
-/** Screws of a corner block, and of a plug, from below. */
+/** Screws of a corner block, and of a plug, from below. A plug narrower than `ONE_SCREW_IN` has room for one, in. */
 export const BLOCK_SCREWS = 2;
 export const PLUG_SCREWS = 2;
+export const ONE_SCREW_IN = 2;
 
-/** Braces or blocks behind a form stand no farther apart than this, in. */
-export const BRACE_SPACING_IN = 24;
+/** Braces or blocks behind a form, and braces and ribs inside one of an opening, stand no farther apart than this, in. */
+export const BRACE_SPACING_IN = 12;
 
 /** Radius of the quarter round of sealant along the foot of a form, in. */
 export const BEAD_RADIUS_IN = 1 / 4;
@@ -31,7 +32,7 @@ export const TUBE_FL_OZ = 10.1;
 /** Radius from which a strip bends cold, and from which one bends once kerfed; a tighter corner takes a shaped block, in. */
 export const BENT_FROM_IN = 12;
 export const KERFED_FROM_IN = 3;
-/** An opening no wider than this is a plug, not a form of strips, in. */
+/** An opening no wider than this, or than two strips, is a plug, not a form of strips, in. */
 export const PLUG_UP_TO_IN = 4;
 
 /** A corner that turns less than this is straight, rad: half a degree. */

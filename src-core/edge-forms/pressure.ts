@@ -12,6 +12,7 @@ export const formPressure = formula<{ w: number; h: number }>({
   units: { w: 'pcf', h: 'in' },
   unit: 'psf',
   source: 'ACI 347R, p = w h (full liquid head)',
+  fromMemory: true,
   compute: ({ w, h }) => (w * h) / IN_PER_FT,
 });
 
@@ -23,13 +24,14 @@ export const formResultant = formula<{ w: number; h: number }>({
   units: { w: 'pcf', h: 'in' },
   unit: 'lbf/ft',
   source: 'ACI 347R, w h^2 / 2 (full liquid head)',
+  fromMemory: true,
   compute: ({ w, h }) => (w * (h / IN_PER_FT) ** 2) / 2,
 });
 
 /** Push on one brace, lbf. R: push, lbf/ft; s: spacing, in. Statics. */
 export const bracePush = formula<{ R: number; s: number }>({
   symbol: 'Fb',
-  label: 'push on each brace or block behind the form',
+  label: 'push on each brace or block of the form',
   formula: 'R * s / 12',
   units: { R: 'lbf/ft', s: 'in' },
   unit: 'lbf',

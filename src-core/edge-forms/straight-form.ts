@@ -46,6 +46,7 @@ export function straightForm(
         : `A joint of the strip ${words} cannot keep off the corners of cutouts and the seams; back it with a block.`,
     );
   }
+  const isScrewed = own.material === 'form-strip' && context.isScrewed;
   return {
     ...label,
     shape: 'straight',
@@ -63,7 +64,7 @@ export function straightForm(
     start,
     end,
     pastSlabIn: role === 'return' ? (before.side.isWall ? start : end).slabFacePastIn : null,
-    parts: partsOf({ ...label, material: own.material, lengthIn: slabFaceIn, start, end }, jointsIn),
+    parts: partsOf({ ...label, isScrewed, lengthIn: slabFaceIn, start, end }, jointsIn),
   };
 }
 

@@ -40,7 +40,7 @@ export interface FormPart {
   readonly toIn: number;
   readonly start: FormEnd;
   readonly end: FormEnd;
-  /** Screws along the slab face from `fromIn`, in; none in an isolation strip, which is stuck. */
+  /** Screws along the slab face from `fromIn`, in; none in an isolation strip, which is stuck, nor in a form that stands on a bowl. */
   readonly screwsAtIn: readonly number[];
 }
 
@@ -50,7 +50,7 @@ interface FormBase {
   readonly kind: FormKind;
   readonly material: FormMaterial;
   readonly profile: EdgeProfile;
-  /** Slab thickness. */
+  /** The slab's thickness; of an opening's form, from what it stands on to its top. */
   readonly heightIn: number;
   /** Thickness of the strip in plan, away from the slab. */
   readonly faceIn: number;

@@ -1,24 +1,12 @@
 /** A frame of strips that keeps a large opening free, braced inside against the push of the mix. */
+import { bracePush, formPressure, formResultant } from '../edge-forms';
 import type { CutoutShape } from '../job';
 import type { Corner } from '../outline';
 import { cutoutOutline, distanceIn, polygonPerimeterIn, roundCorners } from '../outline';
 import type { Line } from '../workings';
-import { formula } from '../workings';
-import { formPressure, formResultant } from './form-pressure';
 import { fillWeight } from './plug-form';
 import type { OpeningPractice } from './practice';
 import { TIMBER_PCF } from './practice';
-
-/** Push on one brace, lbf. R: push on a running inch of the form, lbf/in; s: length of strip that leans on it, in. Statics. */
-export const braceForce = formula<Readonly<Record<'R' | 's', number>>>({
-  symbol: 'N',
-  label: 'push on one brace',
-  formula: 'R * s',
-  units: { R: 'lbf/in', s: 'in' },
-  unit: 'lbf',
-  source: 'statics',
-  compute: ({ R, s }) => R * s,
-});
 
 /** Chords of a rounded corner or a round opening, in. */
 const CHORD_IN = 1 / 64;
@@ -41,9 +29,9 @@ export interface FrameForm {
   readonly bentIn: number;
   /** Braces across, each between two sides. */
   readonly braces: number;
-  /** Pressure at the foot, psf; push on a running inch, lbf/in; the largest push on a brace, lbf. */
+  /** Pressure at the foot, psf; push on a running foot, lbf/ft; the largest push on a brace, lbf. */
   readonly pressurePsf: number;
-  readonly pushLbfPerIn: number;
+  readonly pushLbfPerFt: number;
   readonly braceForceLbf: number;
   readonly weightLb: number;
   readonly words: string;
@@ -71,7 +59,7 @@ export function frameForm(shape: CutoutShape, load: FrameLoad, practice: Opening
   const pressure = formPressure({ w, h: concreteIn });
   const push = formResultant({ w, h: concreteIn });
   const bayIn = Math.max(...sides.map((side) => side.bayIn), ribs === 0 ? 0 : run.bentIn / ribs);
-  const brace = braceForce({ R: push.value, s: bayIn });
+  const brace = bracePush({ R: push.value, s: bayIn });
   const weight = fillWeight({ V: run.roundIn * stripIn * heightIn, g: TIMBER_PCF });
   return {
     kind: 'frame',
@@ -79,7 +67,7 @@ export function frameForm(shape: CutoutShape, load: FrameLoad, practice: Opening
     bentIn: run.bentIn,
     braces: Math.ceil((sides.reduce((sum, { braces }) => sum + braces, 0) + ribs) / 2),
     pressurePsf: pressure.value,
-    pushLbfPerIn: push.value,
+    pushLbfPerFt: push.value,
     braceForceLbf: brace.value,
     weightLb: weight.value,
     words:

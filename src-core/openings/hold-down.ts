@@ -1,12 +1,14 @@
 /** What keeps an opening's form from floating: screws from below, or a rod through the drain of a bowl. */
 import { adjustedWithdrawal, screwWithdrawal } from '../bracket';
+import type { ShapeSize } from '../edge-forms';
+import { leastScrews } from '../edge-forms';
 import type { Job } from '../job';
 import { PANELS, SPECIES } from '../timber';
 import { printExactLength } from '../units';
 import type { Line } from '../workings';
 import { formula } from '../workings';
 import type { OpeningPractice } from './practice';
-import { FORM_SCREW, LEAST_THREAD_DIAMETERS, ONE_SCREW_IN, ROD_LBF, WET_SCREW_FACTOR } from './practice';
+import { FORM_SCREW, LEAST_THREAD_DIAMETERS, ROD_LBF, WET_SCREW_FACTOR } from './practice';
 
 /** Pull that the screws of a form may take together, lbf. n: a count; Wp: pull that one may take, lbf. Arithmetic. */
 export const screwsTogether = formula<Readonly<Record<'n' | 'Wp', number>>>({
@@ -50,9 +52,9 @@ export type HoldDown =
 
 export interface HeldForm {
   readonly heightIn: number;
-  /** Length round the opening and its smallest width, in. */
+  /** Length round the opening, in, and its size. */
   readonly roundIn: number;
-  readonly narrowestIn: number;
+  readonly size: ShapeSize;
   readonly isFrame: boolean;
   /** It stands in a bowl, so that no screw reaches it from below. */
   readonly isOnBowl: boolean;
@@ -113,9 +115,8 @@ function screws(
     CM: WET_SCREW_FACTOR,
     Ceg: 1,
   });
-  const least = form.narrowestIn < ONE_SCREW_IN ? 1 : 2;
   const along = form.isFrame ? Math.ceil(form.roundIn / practice.screwSpacingIn - 1e-9) : 0;
-  const count = Math.max(least, along, Math.ceil(form.upliftLbf / one.value - 1e-9));
+  const count = Math.max(leastScrews(form.size), along, Math.ceil(form.upliftLbf / one.value - 1e-9));
   const group = screwsTogether({ n: count, Wp: one.value });
   const length = printExactLength(lengthIn, { system: shownIn });
   return {

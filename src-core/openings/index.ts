@@ -1,8 +1,6 @@
 export type { BowlInfill } from './bowl-infill';
 export type { OpeningCheck, OpeningFinding } from './finding';
-export { formPressure, formResultant } from './form-pressure';
 export type { FrameForm, FrameSide } from './frame-form';
-export { braceForce } from './frame-form';
 export type { HoldDown } from './hold-down';
 export { screwsTogether } from './hold-down';
 export { mirrored, mirroredPoints } from './mirrored';
@@ -13,5 +11,5 @@ export { fillWeight, plugTaper } from './plug-form';
 export type { OpeningPractice, SinkMounting } from './practice';
 export { DEFAULT_OPENING_PRACTICE, ROD_LBF, SAND_PCF, TIMBER_PCF } from './practice';
 export type { SinkFit, SizedOutline } from './sink-fit';
-export { bowlClearance, bowlSize, rimBearing, rimSize, shapeSize } from './sink-fit';
+export { bowlClearance, bowlSize, rimBearing, rimSize } from './sink-fit';
 export { formUplift, UPLIFT_WORDS } from './uplift';

@@ -1,4 +1,5 @@
 /** The form of every opening of a piece: what keeps it free, what holds that down, and the sink that fits it. */
+import { openingStand, shapeSize, takesPlug } from '../edge-forms';
 import type { Cutout, CutoutShape, Job, Piece } from '../job';
 import { pieceRegion } from '../job';
 import type { Point } from '../outline';
@@ -22,7 +23,7 @@ import { plugForm } from './plug-form';
 import type { OpeningPractice } from './practice';
 import { DEFAULT_OPENING_PRACTICE, TIMBER_PCF } from './practice';
 import type { SinkFit } from './sink-fit';
-import { shapeSize, sinkFit } from './sink-fit';
+import { sinkFit } from './sink-fit';
 import { formUplift, UPLIFT_WORDS } from './uplift';
 
 export interface Template {
@@ -103,13 +104,12 @@ function formOf(
   const { opening, sink } = at;
   const trace: Trace = { pieceId: piece.id, part: { kind: 'cutout', id: cutout.id } };
   const { falsework } = job;
-  const isOnBowl = sink?.isCastIn ?? false;
   const concreteIn = piece.thicknessIn;
-  const heightIn = concreteIn + practice.proudIn + (isOnBowl ? 0 : falsework.backingBoardIn);
-  const { widthIn, depthIn } = shapeSize(cutout.shape);
+  const { standsOn, heightIn } = openingStand(job, piece, cutout, practice.proudIn);
+  const size = shapeSize(cutout.shape);
   const { stripWidthIn } = job.forms;
   const load = { heightIn, concreteIn, stripIn: stripWidthIn, wetDensityPcf: falsework.wetDensityPcf };
-  const isFrame = Math.min(widthIn, depthIn) > Math.max(practice.mostPlugIn, 2 * stripWidthIn);
+  const isFrame = !takesPlug(size, stripWidthIn, practice.mostPlugIn);
   const form = isFrame ? frameForm(cutout.shape, load, practice) : plugForm(opening, heightIn, practice);
   if (form === null) return null;
   const areaIn2 = polygonAreaIn2(opening);
@@ -121,9 +121,9 @@ function formOf(
     {
       heightIn,
       roundIn: polygonPerimeterIn(opening),
-      narrowestIn: Math.min(widthIn, depthIn),
+      size,
       isFrame,
-      isOnBowl,
+      isOnBowl: standsOn === 'bowl',
       upliftLbf: uplift.value,
     },
     practice,
@@ -140,7 +140,7 @@ function formOf(
     areaIn2,
     form,
     heightIn,
-    standsOn: isOnBowl ? 'bowl' : 'deck',
+    standsOn,
     concreteIn,
     sink,
     infill,

@@ -1,4 +1,5 @@
 /** What the forms of openings take as given: clearances, bearings, weights, screws. A person may set others. */
+import { BRACE_SPACING_IN, PLUG_UP_TO_IN, SCREW_SPACING_IN } from '../edge-forms';
 import type { Cutout } from '../job';
 
 export type SinkMounting = NonNullable<Cutout['sink']>['mounting'];
@@ -40,10 +41,10 @@ export const DEFAULT_OPENING_PRACTICE: OpeningPractice = {
   rimToOpeningIn: 0.5,
   proudIn: 0,
   taperRatio: 1 / 32,
-  mostPlugIn: 4,
+  mostPlugIn: PLUG_UP_TO_IN,
   lidIn: 0.75,
-  braceSpacingIn: 12,
-  screwSpacingIn: 12,
+  braceSpacingIn: BRACE_SPACING_IN,
+  screwSpacingIn: SCREW_SPACING_IN,
   screwCoverIn: 0.125,
 };
 
@@ -63,9 +64,6 @@ export const LEAST_THREAD_DIAMETERS = 6;
 
 /** Wet service factor of a screw in a form that wet concrete stands against (a ratio). NDS 2018 Table 11.3.3, from memory. */
 export const WET_SCREW_FACTOR = 0.7;
-
-/** A plug narrower than this has room for one screw, in. Common practice, no source. */
-export const ONE_SCREW_IN = 2;
 
 /** Most that one 1/4 in threaded rod through the drain of a bowl is trusted with, lbf. Common practice, no source. */
 export const ROD_LBF = 300;

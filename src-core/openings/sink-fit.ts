@@ -1,7 +1,8 @@
 /** The bowl and rim that go with the opening drawn, by how the sink is mounted. */
-import type { Cutout, CutoutShape } from '../job';
+import { isCastIn, shapeSize } from '../edge-forms';
+import type { Cutout } from '../job';
 import type { Point } from '../outline';
-import { boundingBox, offsetPolygon, polygonAreaIn2 } from '../outline';
+import { offsetPolygon, polygonAreaIn2 } from '../outline';
 import type { Line } from '../workings';
 import { formula } from '../workings';
 import type { OpeningPractice, SinkMounting } from './practice';
@@ -85,20 +86,6 @@ export interface SinkFit {
   readonly lines: readonly Line[];
 }
 
-/** Width and depth of a shape along its own directions, in. */
-export function shapeSize(shape: CutoutShape): { readonly widthIn: number; readonly depthIn: number } {
-  switch (shape.kind) {
-    case 'circle':
-      return { widthIn: shape.diameterIn, depthIn: shape.diameterIn };
-    case 'rectangle':
-      return { widthIn: shape.widthIn, depthIn: shape.depthIn };
-    case 'polygon': {
-      const { minXIn, maxXIn, minYIn, maxYIn } = boundingBox(shape.corners);
-      return { widthIn: maxXIn - minXIn, depthIn: maxYIn - minYIn };
-    }
-  }
-}
-
 const FACE: { readonly [M in SinkMounting]: SinkFit['rimLies'] } = {
   'dropped-in': 'on the top',
   'under-rim': 'under the slab',
@@ -137,7 +124,7 @@ export function sinkFit(
     bearingIn: bearing.value,
     leastBearingIn,
     narrowestRimIn: leastBearingIn + (mounting === 'dropped-in' ? practice.leastClearanceIn : 0),
-    isCastIn: mounting === 'cast-over' || (mounting === 'under-rim' && sink.carriedBySlab),
+    isCastIn: isCastIn(cutout),
     words: WORDS[mounting],
     lines: [...setBack.lines, bowlWidth.line, bowlDepth.line, rimWidth.line, rimDepth.line, bearing.line],
   };

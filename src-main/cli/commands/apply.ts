@@ -6,11 +6,10 @@ import type { Change } from '../../../src-core/remedies';
 import { applyChange } from '../../../src-core/remedies';
 import { checkJob } from '../../../src-core/verdict';
 import type { OptionSpec } from '../arguments';
-import { readArguments } from '../arguments';
 import type { CliIo, Command } from '../io';
 import { EXIT, refuse } from '../io';
+import { openJob } from '../open-job';
 import { startProgress } from '../progress';
-import { readJobFile } from '../read-job-file';
 
 const OPTIONS = {
   remedy: { takes: 'the id of a change, as check --remedies --json gives it' },
@@ -34,35 +33,18 @@ export const apply: Command = {
 };
 
 async function runApply(args: readonly string[], io: CliIo): Promise<number> {
-  const read = readArguments(args, OPTIONS);
-  if (!read.ok) return refuse(io, read.faults);
-  if (read.given.has('help')) {
-    io.out.write(HELP);
-    return EXIT.allHolds;
-  }
-  const [path, ...more] = read.rest;
-  const remedyId = read.values.get('remedy');
-  const out = read.values.get('out');
-  const faults: string[] = [];
-  if (path === undefined || path === '') faults.push('Say which job file to change.');
-  if (more.length > 0) faults.push(`One job file at a time; these are too many: ${more.join(' ')}`);
-  if (remedyId === undefined) faults.push(`--remedy is missing: ${OPTIONS.remedy.takes}.`);
-  if (out === undefined) faults.push(`--out is missing: ${OPTIONS.out.takes}.`);
-  if (
-    path !== undefined &&
-    out !== undefined &&
-    resolve(io.currentFolder, path) === resolve(io.currentFolder, out)
-  ) {
-    faults.push(`--out ${out}: that is the job itself; name another file.`);
-  }
-  if (path === undefined || remedyId === undefined || out === undefined || faults.length > 0) {
-    return refuse(io, faults);
-  }
-
-  const file = await readJobFile(path, io.currentFolder);
-  if (!file.ok) return refuse(io, file.faults);
+  const opened = await openJob(args, io, {
+    options: OPTIONS,
+    help: HELP,
+    purpose: 'change',
+    faultsOf: (values, path) => faultsOf(values.get('remedy'), values.get('out'), path, io),
+  });
+  if (!opened.ok) return opened.code;
+  const { job, path, values } = opened;
+  const remedyId = values.get('remedy')!;
+  const out = values.get('out')!;
   const progress = startProgress(io);
-  const changes = offeredChanges(file.job, remedyId, progress.take);
+  const changes = offeredChanges(job, remedyId, progress.take);
   progress.end();
   const change = changes.find(({ id }) => id === remedyId);
   if (change === undefined) {
@@ -71,7 +53,7 @@ async function runApply(args: readonly string[], io: CliIo): Promise<number> {
       `${path}: There is no remedy "${remedyId}". ${known === '' ? 'None is offered for it.' : `Offered there: ${known}`}`,
     ]);
   }
-  const changed = applyChange(file.job, change);
+  const changed = applyChange(job, change);
   try {
     await writeFileAtomic(resolve(io.currentFolder, out), `${JSON.stringify(changed, null, 2)}\n`);
   } catch (cause) {
@@ -81,6 +63,23 @@ async function runApply(args: readonly string[], io: CliIo): Promise<number> {
   }
   io.out.write(`${out}: ${change.title}. Worst ratio ${change.worstRatio.toFixed(2)}.\n`);
   return EXIT.allHolds;
+}
+
+function faultsOf(
+  remedyId: string | undefined,
+  out: string | undefined,
+  path: string | undefined,
+  io: CliIo,
+): string[] {
+  const isItself =
+    path !== undefined &&
+    out !== undefined &&
+    resolve(io.currentFolder, path) === resolve(io.currentFolder, out);
+  return [
+    ...(remedyId === undefined ? [`--remedy is missing: ${OPTIONS.remedy.takes}.`] : []),
+    ...(out === undefined ? [`--out is missing: ${OPTIONS.out.takes}.`] : []),
+    ...(isItself ? [`--out ${out}: that is the job itself; name another file.`] : []),
+  ];
 }
 
 /** Changes offered for the pieces whose id starts the remedy's own; every piece where none does. */

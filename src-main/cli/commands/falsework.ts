@@ -4,10 +4,9 @@ import { designFalsework, designJob, falseworkPatch } from '../../../src-core/fa
 import type { Job } from '../../../src-core/job';
 import { NOTICE } from '../../../src-core/report';
 import type { OptionSpec } from '../arguments';
-import { readArguments } from '../arguments';
 import type { CliIo, Command } from '../io';
-import { EXIT, refuse } from '../io';
-import { readJobFile } from '../read-job-file';
+import { EXIT } from '../io';
+import { openJob } from '../open-job';
 import { falseworkReport } from '../report/falsework-report';
 
 const OPTIONS = {
@@ -35,27 +34,13 @@ export const falsework: Command = {
 };
 
 async function runFalsework(args: readonly string[], io: CliIo): Promise<number> {
-  const read = readArguments(args, OPTIONS);
-  if (!read.ok) return refuse(io, read.faults);
-  if (read.given.has('help')) {
-    io.out.write(HELP);
-    return EXIT.allHolds;
-  }
-  const [path, ...more] = read.rest;
-  if (path === undefined || path === '') return refuse(io, ['Say which job file to hold up.']);
-  if (more.length > 0) return refuse(io, [`One job file at a time; these are too many: ${more.join(' ')}`]);
-  const file = await readJobFile(path, io.currentFolder);
-  if (!file.ok) return refuse(io, file.faults);
-  const { job } = file;
-  const pieceId = read.values.get('piece') ?? null;
-  if (pieceId !== null && !job.pieces.some(({ id }) => id === pieceId)) {
-    const known = job.pieces.map(({ id }) => id).join(', ');
-    return refuse(io, [`${path}: There is no piece "${pieceId}". Its pieces: ${known}`]);
-  }
-
+  const opened = await openJob(args, io, { options: OPTIONS, help: HELP, purpose: 'hold up' });
+  if (!opened.ok) return opened.code;
+  const { job, given, values } = opened;
+  const pieceId = values.get('piece') ?? null;
   const { designs, reuse } =
     pieceId === null ? designJob(job) : { designs: [designFalsework(job, pieceId)], reuse: null };
-  if (read.given.has('json')) io.out.write(falseworkJson(io.version, job, designs, reuse));
+  if (given.has('json')) io.out.write(falseworkJson(io.version, job, designs, reuse));
   else {
     io.out.write(
       falseworkReport({ name: job.name, designs, reuse }, { system: job.shownIn, colour: io.colour }),

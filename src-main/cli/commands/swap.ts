@@ -1,12 +1,10 @@
 /** `swap`: the order in which cabinets take the place of falsework, every moment of it checked. */
-import type { Job, Piece } from '../../../src-core/job';
 import { swapResult } from '../../../src-core/sequence';
 import type { OptionSpec } from '../arguments';
-import { readArguments } from '../arguments';
 import type { CliIo, Command } from '../io';
-import { EXIT, refuse } from '../io';
+import { EXIT } from '../io';
+import { openJob } from '../open-job';
 import { startProgress } from '../progress';
-import { readJobFile } from '../read-job-file';
 import { swapJson } from '../report/swap-json';
 import { swapReport } from '../report/swap-report';
 
@@ -37,24 +35,11 @@ export const swap: Command = {
 };
 
 async function runSwap(args: readonly string[], io: CliIo): Promise<number> {
-  const read = readArguments(args, OPTIONS);
-  if (!read.ok) return refuse(io, read.faults);
-  const { given, values, rest } = read;
-  if (given.has('help')) {
-    io.out.write(HELP);
-    return EXIT.allHolds;
-  }
-  const [path, ...more] = rest;
-  if (path === undefined || path === '') return refuse(io, ['Say which job file to walk through.']);
-  if (more.length > 0) return refuse(io, [`One job file at a time; these are too many: ${more.join(' ')}`]);
-  const file = await readJobFile(path, io.currentFolder);
-  if (!file.ok) return refuse(io, file.faults);
-  const { job } = file;
-  const wanted = piecesOf(job, values.get('piece') ?? null);
-  if (wanted === null) {
-    const known = job.pieces.map(({ id }) => id).join(', ');
-    return refuse(io, [`${path}: There is no piece "${values.get('piece')}". Its pieces: ${known}`]);
-  }
+  const opened = await openJob(args, io, { options: OPTIONS, help: HELP, purpose: 'walk through' });
+  if (!opened.ok) return opened.code;
+  const { job, given, values } = opened;
+  const pieceId = values.get('piece');
+  const wanted = job.pieces.filter(({ id }) => pieceId === undefined || id === pieceId);
 
   const progress = startProgress(io);
   const results = wanted.map((piece, done) => {
@@ -70,11 +55,4 @@ async function runSwap(args: readonly string[], io: CliIo): Promise<number> {
       : swapReport(job, results, { ...facts, colour: io.colour }),
   );
   return results.some(({ needsAttention }) => needsAttention) ? EXIT.needsAttention : EXIT.allHolds;
-}
-
-/** Every piece, or the one asked for; null where the job has no such piece. */
-function piecesOf({ pieces }: Job, pieceId: string | null): readonly Piece[] | null {
-  if (pieceId === null) return pieces;
-  const found = pieces.filter(({ id }) => id === pieceId);
-  return found.length === 0 ? null : found;
 }

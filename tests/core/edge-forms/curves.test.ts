@@ -138,9 +138,9 @@ describe('round openings', () => {
         widthIn: 1.375,
         depthIn: 1.375,
         isRound: true,
-        heightIn: 2,
+        heightIn: 2.5,
         perimeterIn: near(Math.PI * 1.375),
-        screws: 2,
+        screws: 1,
       },
     ]);
   });

@@ -61,7 +61,8 @@ describe('the cut list', () => {
       'flat/isolation-strip/2/0.125',
       'profiled/bullnose/1/2/1.5',
       'profiled/eased/0.125/2/1.5',
-      'sink/form-strip/2/1.5',
+      // from the deck through 1/2 in of board
+      'sink/form-strip/2.5/1.5',
     ]);
     expect(list.blocks).toHaveLength(4);
   });

@@ -24,12 +24,22 @@ describe('the push of wet concrete', () => {
     expect(kNPerM).toBeCloseTo(4.32, 6);
   });
 
-  test('150 pcf and 2 in give 25 psf, 2.083 lbf/ft and 4.17 lbf on a brace every 24 in', () => {
+  test('150 pcf against a 4 in edge gives 50 psf and 8.33 lbf/ft, against 36 in 450 psf and 675 lbf/ft (basis 8.6)', () => {
+    for (const [h, psf, plf] of [
+      [4, 50, 8.3333],
+      [36, 450, 675],
+    ] as const) {
+      expect(formPressure.compute({ w: 150, h })).toBeCloseTo(psf, 9);
+      expect(formResultant.compute({ w: 150, h })).toBeCloseTo(plf, 3);
+    }
+  });
+
+  test('150 pcf and 2 in give 25 psf, 2.083 lbf/ft and 2.08 lbf on a brace every 12 in', () => {
     const { pressurePsf, resultantLbfPerFt, braceLbf, braceSpacingIn } = pressureOf(150, 2);
     expect(pressurePsf).toBeCloseTo(25, 9);
     expect(resultantLbfPerFt).toBeCloseTo(150 / 72, 9);
-    expect(braceSpacingIn).toBe(24);
-    expect(braceLbf).toBeCloseTo(150 / 36, 9);
+    expect(braceSpacingIn).toBe(12);
+    expect(braceLbf).toBeCloseTo(150 / 72, 9);
   });
 
   test("a piece takes the job's wet density", () => {

@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { edgeForms } from '../../../src-core/edge-forms';
 import { openingForms } from '../../../src-core/openings';
 import { polygonAreaIn2, signedAreaIn2 } from '../../../src-core/outline';
+import type { Trace } from '../../../src-core/trace';
 import { rectangle } from '../../support/pieces';
 import { recompute, recomputeTolerance } from '../../support/recompute';
 import { counterWith, findingOf, formsOf, roundOf, sinkOf } from './pieces';
@@ -187,4 +189,31 @@ describe('forms of a piece', () => {
       expect(signedAreaIn2(template.outlineFromBelow)).toBeCloseTo(-polygonAreaIn2(opening), 9);
     }
   });
+});
+
+test('the strips and plugs of the edge forms are as high as the forms of openings, and only those on a bowl take no screw', () => {
+  const job = counterWith([
+    TAP,
+    sinkOf({ widthIn: 20, depthIn: 14 }, { mounting: 'dropped-in' }, { id: 'on-deck', xIn: 40 }),
+    sinkOf({ widthIn: 20, depthIn: 14 }, { mounting: 'cast-over' }, { id: 'on-bowl', xIn: 75 }),
+  ]);
+  const result = edgeForms(job, job.pieces[0]!);
+  if (!result.ok) throw new Error('cannot be drawn');
+  const { forms, plugs, screws } = result.forms;
+  const isOf = (id: string) => (item: { readonly trace: Trace }) =>
+    item.trace.part.kind === 'cutout' && item.trace.part.id === id;
+  const heights = formsOf(job).map(({ trace, heightIn, standsOn, form }) => {
+    const id = trace.part.kind === 'cutout' ? trace.part.id : '';
+    const strips = [...forms, ...plugs].filter(isOf(id));
+    expect(strips.every((strip) => strip.heightIn === heightIn)).toBe(true);
+    expect(plugs.some(isOf(id))).toBe(form.kind === 'plug');
+    expect(screws.some(isOf(id))).toBe(standsOn === 'deck');
+    return [id, heightIn, strips.length];
+  });
+  // 2 in of slab, and 1/2 in of board where they stand on the deck
+  expect(heights).toEqual([
+    ['tap', 2.5, 1],
+    ['on-deck', 2.5, 4],
+    ['on-bowl', 2, 4],
+  ]);
 });
