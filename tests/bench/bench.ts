@@ -9,6 +9,7 @@ import { checkJob } from '../../src-core/verdict';
 import { calculixPlate } from '../reference/calculix/plate';
 import { ccxVersion } from '../reference/calculix/run';
 import { counter, crackedCounter } from './bench-jobs';
+import { benchLists } from './bench-lists';
 
 const MESH_IN = 1;
 /** Runs before the clock counts: the compiler needs several to reach its best code. */
@@ -101,6 +102,8 @@ function main(): void {
     const ms = (performance.now() - started).toFixed(0);
     console.log(`  the whole Boathouse galley         ${ms} ms, ${words}`);
   }
+
+  benchLists(reading.job);
 
   const peakMb = process.resourceUsage().maxRSS / 1024;
   console.log(`  peak memory                        ${peakMb.toFixed(0)} MB`);
