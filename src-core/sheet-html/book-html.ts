@@ -3,36 +3,13 @@ import type { LaidOutBook, Page, PagePart, Paper } from '../sheet';
 import { PAPERS } from '../sheet';
 import { blockHtml } from './block-html';
 import { BOOK_CSS } from './book-css';
+import type { DocumentOptions } from './document-html';
+import { documentHtml } from './document-html';
 import { htmlText } from './html-text';
 
-export interface BookHtmlOptions {
-  /** Title of the document. */
-  readonly title: string;
-  /** Language tag of the words, such as "en". */
-  readonly language: string;
-  /** `@font-face` rules with the bundled fonts in them; without, another font stands in and heights may not hold. */
-  readonly fontCss?: string;
-}
-
-const DOCUMENT_CSS = 'html, body { margin: 0; }';
-
 /** A whole document that needs nothing besides itself, and no script. */
-export function bookHtml(book: LaidOutBook, { title, language, fontCss = '' }: BookHtmlOptions): string {
-  return [
-    '<!doctype html>',
-    `<html lang="${htmlText(language)}">`,
-    '<head>',
-    '<meta charset="utf-8">',
-    '<meta name="viewport" content="width=device-width, initial-scale=1">',
-    `<title>${htmlText(title)}</title>`,
-    `<style>${styleText(`${fontCss}\n${DOCUMENT_CSS}\n${BOOK_CSS}\n${pageCss(book.paper)}`)}</style>`,
-    '</head>',
-    '<body>',
-    bookBody(book),
-    '</body>',
-    '</html>',
-    '',
-  ].join('\n');
+export function bookHtml(book: LaidOutBook, options: DocumentOptions): string {
+  return documentHtml(`${BOOK_CSS}\n${pageCss(book.paper)}`, bookBody(book), options);
 }
 
 /** The pages without a head; to be shown with `BOOK_CSS`, and printed with `pageCss`. */
@@ -63,9 +40,4 @@ function pageHtml({ number, jobName, chapterTitle, parts }: Page, { pages, notic
 
 function partHtml({ isSmall, blocks }: PagePart): string {
   return `<div class="part${isSmall ? ' small' : ''}">${blocks.map(({ content }) => blockHtml(content)).join('\n')}</div>`;
-}
-
-/** A style element ends at the first closing tag, whatever stands round it. */
-function styleText(css: string): string {
-  return css.replaceAll('</', '<\\/');
 }

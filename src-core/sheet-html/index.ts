@@ -1,3 +1,4 @@
 export { BOOK_CSS } from './book-css';
-export type { BookHtmlOptions } from './book-html';
 export { bookBody, bookHtml, pageCss } from './book-html';
+export type { DocumentOptions } from './document-html';
+export { templateHtml } from './template-html';

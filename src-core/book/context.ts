@@ -1,0 +1,12 @@
+/** What every chapter is written from. */
+import type { Job } from '../job';
+import type { Paper } from '../sheet';
+import type { BookFacts } from './facts';
+import type { Print } from './print';
+
+export interface BookContext {
+  readonly job: Job;
+  readonly facts: BookFacts;
+  readonly paper: Paper;
+  readonly print: Print;
+}
