@@ -7,6 +7,7 @@ import { startKeepingDrafts } from './state/draft-keeper';
 import { StoreProvider } from './state/store-context';
 import { startVerdictLoop } from './state/verdict-loop';
 import { listenForKeys, windowCommands } from './state/window-commands';
+import { startWorksLoop } from './state/works-loop';
 
 /** The window: one job, two views of it, and the verdict beside them. */
 export function App({ host, about, store, files }: BegunWindow) {
@@ -17,6 +18,7 @@ export function App({ host, about, store, files }: BegunWindow) {
 
   useEffect(() => startVerdictLoop(store), [store]);
   useEffect(() => startDayLoop(store), [store]);
+  useEffect(() => startWorksLoop(store), [store]);
   useEffect(
     () => startKeepingDrafts(store, host, (sentence) => store.getState().say({ tone: 'trouble', sentence })),
     [store, host],

@@ -1,3 +1,4 @@
+export { EXPORT_ENDINGS } from './leaving';
 export type { Menu, MenuItem } from './menu';
 export { MENUS } from './menu';
 export type { HostApi, HostEvent, ReplyOf, RequestName, RequestOf } from './requests';

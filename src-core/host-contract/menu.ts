@@ -24,6 +24,8 @@ export const MENUS: readonly Menu[] = [
       { command: 'open-example', label: 'Open an example...' },
       { command: 'save-job', label: 'Save', keys: 'Mod+S', startsGroup: true },
       { command: 'save-job-as', label: 'Save as...', keys: 'Mod+Shift+S' },
+      { command: 'build-book', label: 'Build book...', keys: 'Alt+B', startsGroup: true },
+      { command: 'export', label: 'Export...', keys: 'Mod+Shift+E' },
     ],
   },
   {

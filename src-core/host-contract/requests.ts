@@ -3,6 +3,7 @@
  * preload, the dispatcher, the loopback carrier and the window's client all derive from it.
  */
 import { z } from 'zod';
+import { printBook, saveExport } from './leaving';
 
 /** Longest text in characters that a host takes or gives; a job of 200 pieces is far below. */
 const LONGEST_TEXT = 8_000_000;
@@ -56,6 +57,8 @@ export const REQUESTS = {
       trouble,
     ]),
   },
+  saveExport,
+  printBook,
   /** Folders and job files in a folder; a null path is the job folder. */
   listFolder: {
     request: z.strictObject({ path: path.nullable() }),

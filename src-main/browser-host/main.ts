@@ -5,6 +5,7 @@ import { createHost } from '../host/host';
 import { ownFiles } from '../host/own-files';
 import { platformOf } from '../host/place';
 import { documentFolder, userFolder } from '../host/user-folder';
+import { browserPrinter } from '../print/print-with-browser';
 import { startLoopbackHost } from './loopback-host';
 import { openBrowser } from './open-browser';
 import type { HostOptions } from './options';
@@ -34,6 +35,7 @@ async function serve(options: HostOptions): Promise<number> {
     exampleFolder,
     manualFolder,
     dialogs: null,
+    printPdf: browserPrinter().print,
     clock: () => new Date(),
   });
   const onFault = (error: unknown) => complain(error instanceof Error ? `${error.stack}` : String(error));

@@ -1,4 +1,5 @@
 /** What a command is handed by its host, so that the same code runs in a terminal and in a test. */
+import type { Printer } from '../print/printed';
 
 export interface TextOutput {
   readonly write: (text: string) => void;
@@ -18,6 +19,8 @@ export interface CliIo {
   readonly nowMs: () => number;
   /** Folder for what can be computed again; left out where nothing is kept. */
   readonly cacheFolder?: string;
+  /** Makes PDFs; left out where nothing can. */
+  readonly printer?: Printer;
 }
 
 /** What a command's exit code says. */

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { cacheFolder } from '../overhang-cache/cache-folder';
+import { browserPrinter } from '../print/print-with-browser';
 import type { CliIo, TextOutput } from './io';
 import { runCli } from './run-cli';
 
@@ -37,6 +38,7 @@ const io: CliIo = {
   colour: out.isTerminal && (process.env.NO_COLOR ?? '') === '' && process.env.TERM !== 'dumb',
   nowMs: () => performance.now(),
   cacheFolder: cacheFolder(process.env, process.platform, homedir()),
+  printer: browserPrinter(),
 };
 
 try {

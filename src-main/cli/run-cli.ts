@@ -1,14 +1,18 @@
 /** The command line without a process: words in, texts and an exit code out. */
 import { apply } from './commands/apply';
+import { book } from './commands/book';
 import { check } from './commands/check';
+import { exportFile } from './commands/export';
 import { falsework } from './commands/falsework';
+import { list } from './commands/list';
 import { overhang } from './commands/overhang';
+import { pour } from './commands/pour';
 import { swap } from './commands/swap';
 import type { CliIo, Command } from './io';
 import { EXIT, refuse } from './io';
 
 /** Every command, in the order of the help. */
-const COMMANDS: readonly Command[] = [check, apply, overhang, falsework, swap];
+const COMMANDS: readonly Command[] = [check, apply, overhang, falsework, swap, list, pour, exportFile, book];
 
 /** Runs one command and gives its exit code. Throws only for a fault of Ledgewright's own. */
 export async function runCli(argv: readonly string[], io: CliIo): Promise<number> {

@@ -10,6 +10,7 @@ import { fileDialogs } from './file-dialogs';
 import { denyPermissions, guardContents } from './guards';
 import { answerPage } from './ipc';
 import { jobPathIn } from './job-arguments';
+import { printHidden } from './print-hidden';
 import { registerScheme, serveScheme } from './scheme';
 import type { JobWindow } from './window';
 import { openWindow } from './window';
@@ -58,6 +59,7 @@ async function start(): Promise<void> {
     exampleFolder: files.exampleFolder,
     manualFolder: files.manualFolder,
     dialogs: fileDialogs(() => current?.window ?? null),
+    printPdf: printHidden,
     clock: () => new Date(),
   });
   answerPage(host, (name, reply) => {

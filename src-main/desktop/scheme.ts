@@ -2,7 +2,8 @@
 import { protocol } from 'electron';
 import { servePage } from '../host/page-files';
 
-const SCHEME = 'app';
+/** Of everything that the app itself serves. */
+export const SCHEME = 'app';
 const HOST = 'ledgewright';
 
 /** Address of the window. */

@@ -2,9 +2,11 @@
 import type { ReplyOf, RequestName, RequestOf } from '../../src-core/host-contract';
 import { REQUESTS } from '../../src-core/host-contract';
 import { drafts } from './drafts';
+import { saveExport } from './export-files';
 import { listFolder } from './folder-list';
 import { openJob, saveJob } from './job-files';
 import type { Place } from './place';
+import { bookPrinter } from './print-book';
 import { recentJobs } from './recent-jobs';
 import { listExamples, readExample, readManual } from './shelf';
 
@@ -59,6 +61,8 @@ export function createHost(place: Place): Host {
       }
       return reply;
     },
+    saveExport: (request) => saveExport(place, request),
+    printBook: bookPrinter(place),
     listFolder: (request) => listFolder(place.jobFolder, request),
     recentJobs: () => recent.list(),
     forgetRecent: ({ path }) => recent.forget(path).then(nothing),

@@ -81,18 +81,25 @@ async function standingAt(path: string): Promise<'none' | 'job' | 'other'> {
   }
 }
 
-/** Keeps what is there now if it is a whole job and another than the new one. */
+/** Keeps what is there now if it is a whole job, or one of a newer version, and another than the new one. */
 async function keepLastGood(path: string, text: string): Promise<void> {
   const standing = await readText(path);
-  if (!standing.ok || standing.text === text || !readJobText(standing.text).ok) return;
+  if (!standing.ok || standing.text === text || !isWorthKeeping(standing.text)) return;
   await keepFile(`${path}${LAST_GOOD}`, standing.text);
+}
+
+/** A job that only a newer version can read is still somebody's job. */
+function isWorthKeeping(text: string): boolean {
+  const reading = readJobText(text);
+  return reading.ok || reading.problems.some(({ code }) => code === 'newer-version');
 }
 
 function trouble(sentence: string): Trouble {
   return { outcome: 'trouble', sentence };
 }
 
-function savingTrouble(error: unknown): string {
+/** Why a file could not be saved, as a sentence. */
+export function savingTrouble(error: unknown): string {
   switch (codeOf(error)) {
     case 'ENOENT':
     case 'ENOTDIR':

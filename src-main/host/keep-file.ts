@@ -3,9 +3,13 @@ import { mkdir, open } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 
-/** Writes `text` as UTF-8. After it resolves, the new text outlives a power cut; killed before, the old text stays whole. */
-export async function keepFile(path: string, text: string): Promise<void> {
-  await writeFileAtomic(path, text, { encoding: 'utf8', fsync: true });
+/**
+ * Writes bytes, or text as UTF-8. After it resolves, the new content outlives a power cut; killed before, the old content stays
+ * whole.
+ */
+export async function keepFile(path: string, content: string | Uint8Array): Promise<void> {
+  const data = typeof content === 'string' ? content : Buffer.from(content);
+  await writeFileAtomic(path, data, { encoding: 'utf8', fsync: true });
   await flushFolder(dirname(path));
 }
 

@@ -1,5 +1,6 @@
 /** Where a host stands: everything that its answers depend on and that a test may set. */
 import type { ReplyOf } from '../../src-core/host-contract';
+import type { PrintPdf } from '../print/printed';
 
 /** The system's own dialogs for files. Each gives an absolute path, or null where the person cancelled. */
 export interface Dialogs {
@@ -21,6 +22,7 @@ export interface Place {
   readonly manualFolder: string;
   /** Null where the window must ask for paths itself. */
   readonly dialogs: Dialogs | null;
+  readonly printPdf: PrintPdf;
   readonly clock: () => Date;
 }
 

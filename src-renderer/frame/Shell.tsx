@@ -1,10 +1,12 @@
 import type { DragEvent } from 'react';
 import type { HostApi, ReplyOf } from '../../src-core/host-contract';
+import { BuyPanel } from '../buy/BuyPanel';
 import { ComparePanel } from '../compare/ComparePanel';
 import { DayLine } from '../days/DayLine';
 import { DrawPanel } from '../forms/DrawPanel';
 import { HoldPanel } from '../hold/HoldPanel';
 import { PieceList } from '../pieces/PieceList';
+import { PourPanel } from '../pour/PourPanel';
 import { Sheets } from '../sheets/Sheets';
 import type { FileActions } from '../state/file-actions';
 import { useWindow } from '../state/store-context';
@@ -49,6 +51,8 @@ export function Shell({ host, about, files }: Props) {
         {question === 'stand' && <VerdictPanel />}
         {question === 'compare' && <ComparePanel />}
         {question === 'hold' && <HoldPanel />}
+        {question === 'buy' && <BuyPanel />}
+        {question === 'pour' && <PourPanel />}
       </section>
       <footer className={styles.days}>
         <DayLine />
@@ -63,4 +67,6 @@ const PANEL_NAMES = {
   stand: 'The verdict',
   compare: 'Two versions side by side',
   hold: 'How it is held up and swapped',
+  buy: 'What is cut and bought',
+  pour: 'The day of the pour',
 } as const;

@@ -20,6 +20,8 @@ const QUESTIONS: readonly { readonly id: Question; readonly label: string }[] = 
   { id: 'draw', label: 'Draw it' },
   { id: 'stand', label: 'Does it stand?' },
   { id: 'hold', label: 'Hold it up' },
+  { id: 'buy', label: 'Cut and buy' },
+  { id: 'pour', label: 'Pour it' },
   { id: 'compare', label: 'Which way?' },
 ];
 

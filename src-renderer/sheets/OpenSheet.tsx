@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import type { HostApi } from '../../src-core/host-contract';
 import { QuickCheck } from '../start/QuickCheck';
 import type { FileActions } from '../state/file-actions';
@@ -10,7 +11,12 @@ import { OpenExampleSheet } from './OpenExampleSheet';
 import { OpenFileSheet } from './OpenFileSheet';
 import { RecoverSheet } from './RecoverSheet';
 import { SaveFileSheet } from './SaveFileSheet';
+import { SheetBody } from './SheetBody';
 import { UnsavedSheet } from './UnsavedSheet';
+
+/** These bring the writers of pages and drawings with them, which no other view needs. */
+const BuildBookSheet = lazy(async () => ({ default: (await import('./BuildBookSheet')).BuildBookSheet }));
+const ExportSheet = lazy(async () => ({ default: (await import('./ExportSheet')).ExportSheet }));
 
 interface Props {
   readonly sheet: Sheet;
@@ -36,6 +42,18 @@ export function OpenSheet({ sheet, host, files, onClose }: Props) {
       return <RecoverSheet host={host} files={files} onClose={onClose} />;
     case 'unsaved':
       return <UnsavedSheet goOn={sheet.goOn} files={files} onClose={onClose} />;
+    case 'build-book':
+      return (
+        <Suspense fallback={<Opening title="Build book" onClose={onClose} />}>
+          <BuildBookSheet host={host} onClose={onClose} />
+        </Suspense>
+      );
+    case 'export':
+      return (
+        <Suspense fallback={<Opening title="Export" onClose={onClose} />}>
+          <ExportSheet host={host} onClose={onClose} />
+        </Suspense>
+      );
     case 'keys':
       return <KeysSheet host={host} onClose={onClose} />;
     case 'about':
@@ -43,4 +61,13 @@ export function OpenSheet({ sheet, host, files, onClose }: Props) {
     case 'manual':
       return <ManualSheet host={host} id={sheet.id} onClose={onClose} />;
   }
+}
+
+/** Stands in for a sheet while it is fetched. */
+function Opening({ title, onClose }: { readonly title: string; readonly onClose: () => void }) {
+  return (
+    <SheetBody title={title} onClose={onClose}>
+      <p>Opening...</p>
+    </SheetBody>
+  );
 }

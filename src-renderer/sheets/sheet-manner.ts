@@ -18,6 +18,8 @@ const MANNERS: { readonly [K in Sheet['kind']]: SheetManner } = {
   // Left open, the draft would be written over by the next one.
   recover: { width: 'small', closesOutside: false, closesByKey: false },
   unsaved: { width: 'small', closesOutside: false, closesByKey: true },
+  'build-book': { width: 'page', closesOutside: true, closesByKey: true },
+  export: { width: 'middle', closesOutside: true, closesByKey: true },
   keys: { width: 'middle', closesOutside: true, closesByKey: true },
   about: { width: 'middle', closesOutside: true, closesByKey: true },
   manual: { width: 'middle', closesOutside: true, closesByKey: true },

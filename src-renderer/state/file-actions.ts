@@ -52,8 +52,11 @@ export function fileActions(store: WindowStore, host: HostApi, hasDialogs: boole
     const reading = readJobText(text);
     if (!reading.ok) {
       state().openSheet(null);
+      const isNewer = reading.problems.some(({ code }) => code === 'newer-version');
       tell(
-        `${name} was not opened; the job before you is as it was.`,
+        isNewer
+          ? `${name} was written by a newer Ledgewright, so it was not opened. Nothing was changed, in that file or in the job before you.`
+          : `${name} was not opened; the job before you is as it was.`,
         reading.problems.map(({ path: place, sentence }) =>
           place === '' ? sentence : `${place}: ${sentence}`,
         ),

@@ -29,6 +29,8 @@ export function windowCommands(store: WindowStore, files: FileActions): WindowCo
     'open-example': () => state().openSheet({ kind: 'open-example' }),
     'save-job': () => void files.save(),
     'save-job-as': () => void files.saveAs(),
+    'build-book': () => state().openSheet({ kind: 'build-book' }),
+    export: () => state().openSheet({ kind: 'export' }),
     undo: () => state().undo(),
     redo: () => state().redo(),
     'add-piece': () => state().openSheet({ kind: 'add-piece' }),

@@ -7,7 +7,7 @@ import type { Point } from '../../src-core/outline';
 import type { Selection } from './selection';
 
 /** What a builder asks, in the order of the job; the question changes what stands at the right. */
-export type Question = 'draw' | 'stand' | 'compare' | 'hold';
+export type Question = 'draw' | 'stand' | 'compare' | 'hold' | 'buy' | 'pour';
 export type Shown = 'model' | 'plan' | 'both';
 export type Theme = 'light' | 'dark';
 export type ModelMap = 'none' | 'bending' | 'deflected';
@@ -22,6 +22,8 @@ export type Sheet =
   | { readonly kind: 'recover' }
   /** Unsaved changes stand before what `goOn` does. */
   | { readonly kind: 'unsaved'; readonly goOn: () => void }
+  | { readonly kind: 'build-book' }
+  | { readonly kind: 'export' }
   | { readonly kind: 'keys' }
   | { readonly kind: 'about' }
   | { readonly kind: 'manual'; readonly id: string };

@@ -5,6 +5,7 @@ import { smallJob, withValue } from '../../support/small-job';
 import { checkContent, runHere, withFolder } from './run-here';
 
 const CAP = 'assets/jobs/gate-pier-cap.json';
+const COMMANDS = 'check, apply, overhang, falsework, swap, list, pour, export';
 
 describe('what can be asked without a job', () => {
   test.each([['--version'], ['-v']])('%s prints the version', async (option) => {
@@ -27,20 +28,12 @@ describe('what can be asked without a job', () => {
 
 describe('words that cannot be used end with code 2, a line each and nothing on stdout', () => {
   test.each<[string, readonly string[], readonly string[]]>([
-    [
-      'no command',
-      [],
-      ['Say what to do. Commands: check, apply, overhang, falsework, swap. For help: --help'],
-    ],
-    [
-      'an unknown command',
-      ['chek'],
-      ['There is no command chek. Commands: check, apply, overhang, falsework, swap. For help: --help'],
-    ],
+    ['no command', [], [`Say what to do. Commands: ${COMMANDS}. For help: --help`]],
+    ['an unknown command', ['chek'], [`There is no command chek. Commands: ${COMMANDS}. For help: --help`]],
     [
       'an unknown option first',
       ['--jsn'],
-      ['There is no option --jsn. Commands: check, apply, overhang, falsework, swap. For help: --help'],
+      [`There is no option --jsn. Commands: ${COMMANDS}. For help: --help`],
     ],
     ['no job', ['check'], ['Say which job file to check.']],
     ['an empty path', ['check', ''], ['Say which job file to check.']],

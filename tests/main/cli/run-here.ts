@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { CliIo } from '../../../src-main/cli/io';
 import { runCli } from '../../../src-main/cli/run-cli';
+import type { Printer } from '../../../src-main/print/printed';
 
 export const PROJECT = fileURLToPath(new URL('../../..', import.meta.url));
 
@@ -16,7 +17,7 @@ export interface CliOutcome {
 /** Runs the command line in this process, with relative paths read from `folder`. */
 export async function runHere(
   argv: readonly string[],
-  options: { readonly folder?: string; readonly colour?: boolean } = {},
+  options: { readonly folder?: string; readonly colour?: boolean; readonly printer?: Printer } = {},
 ): Promise<CliOutcome> {
   const out: string[] = [];
   const err: string[] = [];
@@ -31,6 +32,7 @@ export async function runHere(
       clockMs += 10;
       return clockMs;
     },
+    ...(options.printer === undefined ? {} : { printer: options.printer }),
   };
   const code = await runCli(argv, io);
   return { code, out: out.join(''), err: err.join('') };

@@ -113,6 +113,20 @@ describe('saving a job file', () => {
     });
   });
 
+  test('keeps a job of a newer version beside it, which this version cannot read', async () => {
+    await withHost(async ({ host, place }) => {
+      const path = join(place.jobFolder, 'galley.json');
+      const newer = JSON.stringify({
+        ...(JSON.parse(HEARTH) as object),
+        version: 2,
+        mortarBed: 'unheard of',
+      });
+      writeFileSync(path, newer);
+      expect(await ask(host, 'saveJob', save(path, HEARTH))).toMatchObject({ outcome: 'saved' });
+      expect(readFileSync(`${path}.last-good`, 'utf8')).toBe(newer);
+    });
+  });
+
   test('refuses text that is no job, with the place and the reason, and leaves the file alone', async () => {
     await withHost(async ({ host, place }) => {
       const path = join(place.jobFolder, 'galley.json');

@@ -38,6 +38,11 @@ export async function withHost(use: (here: Here) => Promise<void>, own: Partial<
     exampleFolder: EXAMPLES,
     manualFolder: join(PROJECT, 'assets', 'manual'),
     dialogs: null,
+    printPdf: async () => ({
+      ok: false,
+      why: 'no-printer',
+      sentence: 'There is nothing to print with here.',
+    }),
     clock: () => {
       minute += 1;
       return new Date(Date.UTC(2027, 3, 26, 8, minute));

@@ -14,6 +14,7 @@ const host = createHost({
   exampleFolder: userFolder,
   manualFolder: userFolder,
   dialogs: null,
+  printPdf: async () => ({ ok: false, why: 'no-printer', sentence: 'Nothing is printed here.' }),
   clock: () => new Date(),
 });
 const texts = [exampleText('hearth'), longText()];

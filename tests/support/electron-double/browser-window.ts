@@ -3,6 +3,7 @@ import { EventEmitter } from 'node:events';
 import { readFileSync } from 'node:fs';
 import type { BrowserContext } from '@playwright/test';
 import type { BrowserWindowConstructorOptions } from 'electron';
+import { PartitionDouble } from './partition';
 import { WebContentsDouble } from './web-contents';
 import type { Wire } from './wire';
 
@@ -27,9 +28,13 @@ export class BrowserWindowDouble extends EventEmitter {
     this.around = around;
     const { x = 0, y = 0, width = 800, height = 600 } = options;
     this.bounds = { x, y, width, height };
-    const { preload } = options.webPreferences ?? {};
+    const { preload, session } = options.webPreferences ?? {};
     const script = preload === undefined ? null : readFileSync(preload, 'utf8');
-    this.webContents = new WebContentsDouble(around.context, around.wire, script, { width, height });
+    this.webContents = new WebContentsDouble(around.context, around.wire, {
+      preload: script,
+      size: { width, height },
+      partition: session instanceof PartitionDouble ? session : null,
+    });
     this.webContents.once('did-finish-load', () => this.emit('ready-to-show'));
     around.onCreated(this);
   }

@@ -11,6 +11,7 @@ import type { Surroundings } from './browser-window';
 import { BrowserWindowDouble } from './browser-window';
 import type { DialogsDouble } from './dialogs';
 import { dialogsDouble } from './dialogs';
+import { PartitionDouble } from './partition';
 import { CHECK_PERMISSION, INVOKE } from './preload-shim';
 import type { SchemeHandler, Wire } from './wire';
 import { openWire } from './wire';
@@ -32,6 +33,9 @@ export interface ElectronDouble {
   readonly wire: Wire;
   readonly context: BrowserContext;
   readonly windows: readonly BrowserWindowDouble[];
+  /** Every window that there was, those that are gone too. */
+  readonly allWindows: readonly BrowserWindowDouble[];
+  readonly partitions: ReadonlyMap<string, PartitionDouble>;
   readonly dialogs: DialogsDouble;
   readonly session: SessionDouble;
   readonly schemes: readonly { readonly scheme: string; readonly privileges?: object }[];
@@ -55,6 +59,9 @@ export async function electronDouble({
   const handlers = new Map<string, SchemeHandler>();
   const listeners = new Map<string, IpcListener>();
   const windows: BrowserWindowDouble[] = [];
+  const allWindows: BrowserWindowDouble[] = [];
+  const partitions = new Map<string, PartitionDouble>();
+  const ownContexts: BrowserContext[] = [];
   const schemes: { readonly scheme: string; readonly privileges?: object }[] = [];
   const session: SessionDouble = { request: null, check: null, device: null };
   let menu: readonly MenuItemConstructorOptions[] = [];
@@ -102,11 +109,19 @@ export async function electronDouble({
     return context;
   }
 
-  const around = (): Surroundings => ({
-    context: permitted(),
+  /** A session of its own shares nothing with the window's. */
+  async function apart(isScripted: boolean): Promise<BrowserContext> {
+    const own = await browser.newContext({ javaScriptEnabled: isScripted });
+    ownContexts.push(own);
+    return own;
+  }
+
+  const around = ({ webPreferences = {} }: BrowserWindowConstructorOptions): Surroundings => ({
+    context: webPreferences.session === undefined ? permitted() : apart(webPreferences.javascript !== false),
     wire,
     onCreated: (window) => {
       windows.push(window);
+      allWindows.push(window);
       app.emit('web-contents-created', {}, window.webContents);
     },
     onGone: (window) => {
@@ -119,7 +134,7 @@ export async function electronDouble({
     app,
     BrowserWindow: class extends BrowserWindowDouble {
       constructor(options: BrowserWindowConstructorOptions) {
-        super(options, around());
+        super(options, around(options));
       }
     },
     dialog: dialogs.module,
@@ -140,6 +155,11 @@ export async function electronDouble({
     },
     screen: { getAllDisplays: () => [{ workArea: { x: 0, y: 0, width: 1920, height: 1080 } }] },
     session: {
+      fromPartition: (name: string, options?: object) => {
+        const found = partitions.get(name) ?? new PartitionDouble(name, options);
+        partitions.set(name, found);
+        return found;
+      },
       defaultSession: {
         setPermissionRequestHandler: (handler: RequestHandler) => {
           session.request = handler;
@@ -160,12 +180,15 @@ export async function electronDouble({
     wire,
     context,
     windows,
+    allWindows,
+    partitions,
     dialogs,
     session,
     schemes,
     menu: () => menu,
     stop: async () => {
       await context.close();
+      for (const own of ownContexts) await own.close();
       await wire.stop();
     },
   };

@@ -1,6 +1,8 @@
 /** The page of a window: Electron's events and calls on one side, a page of Chromium on the other. */
 import { EventEmitter } from 'node:events';
 import type { BrowserContext, Frame, Page, Route } from '@playwright/test';
+import type { PrintToPDFOptions } from 'electron';
+import type { PartitionDouble } from './partition';
 import { preloadScript } from './preload-shim';
 import type { Wire } from './wire';
 
@@ -13,6 +15,13 @@ export interface Tried {
   readonly isRefused: boolean;
 }
 
+export interface ContentsParts {
+  readonly preload: string | null;
+  readonly size: { readonly width: number; readonly height: number };
+  /** null for the session of all windows. */
+  readonly partition: PartitionDouble | null;
+}
+
 export class WebContentsDouble extends EventEmitter {
   readonly tried: Tried[] = [];
   /** Resolves when Chromium has a page for it. */
@@ -23,22 +32,16 @@ export class WebContentsDouble extends EventEmitter {
   private openHandler: OpenHandler | null = null;
   private readonly wire: Wire;
 
-  constructor(
-    context: Promise<BrowserContext>,
-    wire: Wire,
-    preload: string | null,
-    size: { width: number; height: number },
-  ) {
+  private readonly partition: PartitionDouble | null;
+
+  constructor(context: Promise<BrowserContext>, wire: Wire, parts: ContentsParts) {
     super();
     this.wire = wire;
-    this.page = this.start(context, preload, size);
+    this.partition = parts.partition;
+    this.page = this.start(context, parts);
   }
 
-  private async start(
-    context: Promise<BrowserContext>,
-    preload: string | null,
-    size: { width: number; height: number },
-  ): Promise<Page> {
+  private async start(context: Promise<BrowserContext>, { preload, size }: ContentsParts): Promise<Page> {
     const page = await (await context).newPage();
     await page.setViewportSize(size);
     if (preload !== null) await page.addInitScript(preloadScript(preload));
@@ -57,11 +60,36 @@ export class WebContentsDouble extends EventEmitter {
 
   private async carryRequest(route: Route): Promise<void> {
     const request = route.request();
+    if (this.partition !== null) return this.carryApart(this.partition, route);
     if (!request.isNavigationRequest() || request.url() === this.loading) return route.continue();
     const url = this.wire.fromWire(request.url());
     const isMainFrame = request.frame().parentFrame() === null;
     const isRefused = this.announceNavigation(url, isMainFrame);
     return isRefused ? route.abort('aborted') : route.continue();
+  }
+
+  /** A session apart asks the shell about every request, and has handlers of its own for its schemes. */
+  private async carryApart(partition: PartitionDouble, route: Route): Promise<void> {
+    const url = this.wire.fromWire(route.request().url());
+    if (!(await partition.lets(url))) return route.abort('blockedbyclient');
+    const handler = partition.handlers.get(new URL(url).protocol.slice(0, -1));
+    if (handler === undefined) return route.continue();
+    const answer = await handler(new Request(url));
+    const body = Buffer.from(await answer.arrayBuffer());
+    return route.fulfill({ status: answer.status, headers: Object.fromEntries(answer.headers), body });
+  }
+
+  /** What the shell asked for, in the words of the driver. Chromium prints headless alone, as tests run it. */
+  async printToPDF(options: PrintToPDFOptions): Promise<Buffer> {
+    const { preferCSSPageSize, printBackground, displayHeaderFooter, generateTaggedPDF } = options;
+    const page = await this.page;
+    return page.pdf({
+      preferCSSPageSize: preferCSSPageSize === true,
+      printBackground: printBackground === true,
+      displayHeaderFooter: displayHeaderFooter === true,
+      tagged: generateTaggedPDF === true,
+      outline: options.generateDocumentOutline === true,
+    });
   }
 
   /** Tells the shell as Electron does; whether it prevented the navigation. */
