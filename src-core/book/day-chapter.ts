@@ -19,7 +19,7 @@ export function dayChapter(context: BookContext): Chapter {
       ...table(
         'days-table',
         'What is done or reached on which day',
-        columns(['Day', 1.2], ['Work', 1.9], ['Of', 3]),
+        columns(['Day', 1.6], ['Work', 1.9], ['Of', 3]),
         rows.map(({ day, work, events }, k): Words[] => [
           rows[k - 1]?.day === day ? '' : print.day(day),
           events.some(({ isOnRestDay }) => isOnRestDay) ? `${work} (a day of rest)` : work,

@@ -81,7 +81,7 @@ export function heightTable({ print }: BookContext, { steps }: SwapResult, id: s
     ...table(
       `${id}-heights`,
       'Limits for what comes in',
-      columns(['What', 2.6], ['On', 1.5], ['Raised at the most', 1.9], ['Short at the most', 1.6]),
+      columns(['What', 2.4], ['On', 1.9], ['Raised at the most', 1.9], ['Short at the most', 1.6]),
       rows,
     ),
   ];

@@ -96,7 +96,7 @@ const TABLES = `
 .book .table th, .book .table td { padding: ${pt(CELL_PT.above)} ${pt(CELL_PT.side)} ${pt(CELL_PT.below)};
   border-bottom: ${HAIR} ${RULE}; text-align: left; vertical-align: top; }
 .book .table th { ${FONTS.strong} }
-.book thead th { border-top: ${HAIR} ${RULE_STRONG}; border-bottom-color: ${RULE_STRONG}; background: ${WASH}; }
+.book thead th, .book thead td { border-top: ${HAIR} ${RULE_STRONG}; border-bottom-color: ${RULE_STRONG}; background: ${WASH}; }
 .book .table .end { text-align: right; }
 .book .table .middle { text-align: center; }
 .book .total td, .book .total th { ${FONTS.strong} border-top: ${HAIR} ${RULE_STRONG}; }

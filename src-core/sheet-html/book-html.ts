@@ -9,15 +9,15 @@ import { htmlText } from './html-text';
 
 /** A whole document that needs nothing besides itself, and no script. */
 export function bookHtml(book: LaidOutBook, options: DocumentOptions): string {
-  return documentHtml(`${BOOK_CSS}\n${pageCss(book.paper)}`, bookBody(book), options);
+  return documentHtml(`${BOOK_CSS}\n${pageCss(book.paper)}`, `<main>\n${bookBody(book)}\n</main>`, options);
 }
 
-/** The pages without a head; to be shown with `BOOK_CSS`, and printed with `pageCss`. */
+/** The pages without a head, to stand in a page or a window of its own; to be shown with `BOOK_CSS`, and printed with `pageCss`. */
 export function bookBody(book: LaidOutBook): string {
   return [
-    `<main class="book ${book.paper}">`,
+    `<div class="book ${book.paper}">`,
     ...book.pages.map((page) => pageHtml(page, book)),
-    '</main>',
+    '</div>',
   ].join('\n');
 }
 

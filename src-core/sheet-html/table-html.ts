@@ -12,21 +12,22 @@ export function tableHtml(table: PlacedTable): string {
     `<table class="block table${isForPen ? ' for-pen' : ''}"${anchor}>`,
     `<caption>${textHtml(caption)}</caption>`,
     `<colgroup>${columns.map(({ widthPercent }) => `<col class="w${widthPercent}">`).join('')}</colgroup>`,
-    `<thead><tr>${heads.map((head, k) => `<th scope="col"${alignment(columns[k]!)}>${textHtml(head)}</th>`).join('')}</tr></thead>`,
+    `<thead><tr>${heads.map((head, k) => cellHtml(head, columns[k]!, 'col')).join('')}</tr></thead>`,
     `<tbody>${rows.map(({ cells, isTotal }) => rowHtml(cells, columns, isTotal)).join('')}</tbody>`,
     '</table>',
   ].join('');
 }
 
 function rowHtml(cells: readonly Text[], columns: readonly PlacedColumn[], isTotal: boolean): string {
-  const row = cells.map((cell, k) => {
-    const column = columns[k]!;
-    const words = textHtml(cell);
-    return column.namesRow
-      ? `<th scope="row"${alignment(column)}>${words}</th>`
-      : `<td${alignment(column)}>${words}</td>`;
-  });
+  const row = cells.map((cell, k) => cellHtml(cell, columns[k]!, columns[k]!.namesRow ? 'row' : null));
   return `<tr${isTotal ? ' class="total"' : ''}>${row.join('')}</tr>`;
+}
+
+/** A cell that names a row or a column is a head of it, unless it is empty and names nothing. */
+function cellHtml(cell: Text, column: PlacedColumn, names: 'row' | 'col' | null): string {
+  const words = textHtml(cell);
+  if (names === null || words === '') return `<td${alignment(column)}>${words}</td>`;
+  return `<th scope="${names}"${alignment(column)}>${words}</th>`;
 }
 
 function alignment({ align }: PlacedColumn): string {

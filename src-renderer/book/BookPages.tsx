@@ -54,10 +54,15 @@ function goTo(tree: ShadowRoot | null, id: string): void {
 
 let sheet: CSSStyleSheet | null = null;
 
-/** One sheet for all books; the ring round what was jumped to would be taken for part of the page. */
+/** What a window adds: as little white round the pages as there is room, and no ring round what was jumped to. */
+const WINDOW_CSS = `
+.book { box-sizing: border-box; width: max-content; min-width: 100%; padding: 4px; }
+[tabindex='-1']:focus { outline: none; }`;
+
+/** One sheet for all books. */
 function bookSheet(): CSSStyleSheet {
   if (sheet !== null) return sheet;
   sheet = new CSSStyleSheet();
-  sheet.replaceSync(`${BOOK_CSS}\n[tabindex='-1']:focus { outline: none; }`);
+  sheet.replaceSync(`${BOOK_CSS}\n${WINDOW_CSS}`);
   return sheet;
 }

@@ -63,7 +63,7 @@ export function Boards({ boards, copies, system }: Props) {
       <FindingList findings={boardFindings(boards)} />
       <ol className={styles.list}>
         {rows.map((row) => (
-          <li key={row.key} className={styles.board}>
+          <li key={row.key}>
             <p className={styles.title}>{row.title}</p>
             {row.isWhole ? (
               <p className={styles.soft}>

@@ -38,7 +38,7 @@ export function EdgeForms({ cuts, forms, job }: Props) {
           ))}
           <ol className={styles.sticks}>
             {sticks.map(({ id: stickId, title: stickTitle, stick, cuts: rows, left }) => (
-              <li key={stickId} className={styles.stick}>
+              <li key={stickId}>
                 <p className={styles.line}>
                   <span>{stickTitle}</span>
                   <span className={styles.soft}>{left}</span>

@@ -36,6 +36,8 @@ async function downloaded(page: Page, button: Locator): Promise<{ name: string; 
 async function faults(page: Page): Promise<string[]> {
   const { violations } = await new AxeBuilder({ page })
     .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    // it looks for the targets of links outside the tree that the pages of the book stand in
+    .disableRules(['skip-link'])
     .analyze();
   return violations.map(
     ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
@@ -87,7 +89,7 @@ test('the build book of a bar ledge is made, looked through, put on other paper,
   await expect(sheet.getByRole('status')).toContainText('downloads');
 
   await sheet.getByRole('radio', { name: 'A4' }).click();
-  await expect(sheet.locator('main.book')).toHaveClass(/a4/, { timeout: BOOK_MS });
+  await expect(sheet.locator('.book')).toHaveClass(/a4/, { timeout: BOOK_MS });
   const a4Count = await pages.count();
   const printed = await downloaded(page, sheet.getByRole('button', { name: 'Save as PDF' }));
   const { sizesPt, outline } = await readPdf(printed.bytes);

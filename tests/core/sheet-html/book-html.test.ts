@@ -32,6 +32,11 @@ describe('the document', () => {
     expect(document).toContain('<title>Build book</title>');
   });
 
+  test('is one main part in a document, and no landmark where it stands in a window', () => {
+    expect(matches(document, /<(main)\b/g)).toHaveLength(1);
+    expect(body).not.toMatch(/<main\b/);
+  });
+
   test('closes every element that it opens', () => {
     expect(unbalanced(document)).toEqual([]);
     expect(unbalanced('<p><b></p>')).not.toEqual([]);
@@ -54,7 +59,7 @@ describe('the document', () => {
     expect(width! * 25.4).toBeCloseTo(210, 9);
     expect(height! * 25.4).toBeCloseTo(297, 9);
     expect(BOOK_CSS).toContain('.book.letter .page { width: 8.5in; height: 11in; }');
-    expect(body).toContain('<main class="book letter">');
+    expect(body).toContain('<div class="book letter">');
   });
 });
 
@@ -132,6 +137,13 @@ describe('a table', () => {
       '<tr class="total"><th scope="row">All</th><td class="end"><span class="whole">8 ft',
     );
     for (const width of ['w1', 'w25', 'w100']) expect(BOOK_CSS).toContain(`.book .${width} {`);
+  });
+
+  test('has no head that names nothing: an empty cell is a plain one', () => {
+    const rows = [{ cells: ['A', '8 ft', ''] }, { cells: ['', '6 ft', ''] }];
+    const table = bookBody(layOutBook(bookOf(chapterOf([tableOf(1, { rows })])), 'letter'));
+    expect(matches(table, /<th scope="(row)"/g)).toHaveLength(1);
+    expect(table).not.toMatch(/<th [^>]*><\/th>/);
   });
 
   test('keeps its id at its beginning alone', () => {
