@@ -42,8 +42,8 @@ export const PATTERN_LOOKS = 600;
 export const PROOF_GRID = 16_384;
 
 /** Steps spent on patterns, and on whole sticks from them. Fewer make the bound lower and the lists longer, never wrong. */
-export const PATTERN_STEPS = 240_000_000;
-export const ROUNDING_STEPS = 160_000_000;
+export const PATTERN_STEPS = 140_000_000;
+export const ROUNDING_STEPS = 80_000_000;
 
 /** Different lengths up to which patterns are sought at all: their table grows with the square. */
 export const MOST_PATTERN_SIZES = 400;
