@@ -5,7 +5,7 @@ import type { DesignedSection, FalseworkDesign, Fastening, ReachedFrom } from '.
 import { legNumber, sectionLetter } from '../paper';
 import { printRatio } from '../report';
 import type { Block } from '../sheet';
-import { columns, list, table } from './blocks';
+import { columns, figureOf, list, table } from './blocks';
 import type { BookContext } from './context';
 import { removalOrder } from './hold-groups';
 import { counted } from './print';
@@ -22,7 +22,7 @@ export function legTable({ print }: BookContext, { sections }: FalseworkDesign, 
   return [
     ...table(
       `${id}-legs`,
-      'Legs: chalk the number on each as it is cut',
+      ['Legs, numbered as in ', figureOf(`${id}-plan`), ': chalk the number on each as it is cut'],
       columns(
         ['Leg', 0.8],
         ['Cut to', 1.3, 'end'],

@@ -94,7 +94,7 @@ function checkName({ title, where }: Check, { supports }: Piece): string {
 }
 
 /** Where the limit comes from: the source of the last line that is no bare reading or arithmetic. */
-export function limitSource({ workings }: Pick<Check, 'workings'>): string {
+function limitSource({ workings }: Pick<Check, 'workings'>): string {
   const sourced = workings.filter(({ source, formula }) => formula !== '' && !PLAIN.test(source));
   return (sourced.at(-1) ?? workings.at(-1))?.source ?? '';
 }

@@ -53,7 +53,8 @@ const WORDS: { readonly [K in FinishKind]: string } = {
   'screed-again': 'Draw the straightedge once more, the other way round.',
   vibrate: 'Vibrate the edges from outside the form until no more air comes up along it.',
   bleed: 'Wait until the sheen of water is gone. Never work bleed water in; draw it off.',
-  float: 'Float once a thumb leaves a print of 1/4 in (6 mm) at the most, from the end that was filled first.',
+  float:
+    'Float once a thumb leaves a print of 1/4 in (6 mm) at the most, from the end that was filled first.',
   trowel: 'Trowel once a thumb leaves hardly a mark, then again with the blade raised.',
 };
 
