@@ -1,6 +1,6 @@
 /** Every kind of block as HTML. Classes alone: a window whose policy forbids inline styles can show it. */
 import { figureMarkup } from '../exports';
-import type { NoticeLevel, PlacedContent, Text } from '../sheet';
+import type { NoticeLevel, PlacedContent } from '../sheet';
 import { htmlText, textHtml } from './html-text';
 import { verdictMark, WARNING_SIGN } from './marks';
 import { tableHtml } from './table-html';
@@ -66,11 +66,10 @@ function figureHtml({ id, figure, caption }: Placed<'figure'>): string {
 }
 
 function workingsHtml({ lines }: Placed<'workings'>): string {
-  const rows = lines.map(({ label, formula, result, source }) => {
-    const step = (words: Text, name: string) =>
-      words.length === 0 ? '' : `<dd class="${name}">${textHtml(words)}</dd>`;
-    return `<div><dt>${textHtml(label)}</dt>${step(formula, 'formula')}${step(result, 'result')}${step(source, 'source')}</div>`;
-  });
+  const rows = lines.map(
+    ({ label, source, equation }) =>
+      `<div><dt><strong>${textHtml(label)}</strong> <span class="source">${textHtml(source)}</span></dt><dd>${textHtml(equation)}</dd></div>`,
+  );
   return `<dl class="block workings">${rows.join('')}</dl>`;
 }
 

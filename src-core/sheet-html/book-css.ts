@@ -113,7 +113,6 @@ const BLOCKS = `
 .book figcaption { ${type(STYLES.cell)} padding-top: ${pt(CAPTION_ABOVE_PT)}; }
 .book .workings { ${type(STYLES.cell)} margin-top: ${pt(GAPS_PT.workings)}; }
 .book .workings > div + div { margin-top: ${pt(WORKINGS_PT.between)}; }
-.book .workings dt { ${FONTS.strong} }
 .book .workings dd { margin: 0; padding-left: ${pt(WORKINGS_PT.indent)}; }
 .book .workings .source { color: ${SOFT}; }
 .book .facts { ${type(STYLES.body)} margin-top: ${pt(GAPS_PT.facts)}; }

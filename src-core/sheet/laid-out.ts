@@ -24,10 +24,9 @@ export interface PlacedColumn extends TableColumn {
 /** One line of workings as it is set. */
 export interface PlacedWorking {
   readonly label: Text;
-  /** "Mcr = fr * h^2 / 6"; empty where no formula gives the number. */
-  readonly formula: Text;
-  readonly result: Text;
   readonly source: Text;
+  /** "Mcr = fr * h^2 / 6 = 530.3 * 1.5^2 / 6 = 198.9 lbf-in/in"; the number alone where no formula gives it. */
+  readonly equation: Text;
 }
 
 export type PlacedContent =

@@ -7,6 +7,7 @@ import { HAIR_RECKONED_PT, measured } from './measured';
 import { CONTENTS_PT, FACTS_PT, GAPS_PT, STYLES, VERDICT_PT, WORKINGS_PT } from './practice';
 import type { SetText, Setting } from './set-text';
 import { setText } from './set-text';
+import type { Run } from './words';
 
 export function measureFacts({ facts }: FactsBlock, setting: Setting): Measured {
   const labelPt = (setting.widthPt * FACTS_PT.labelPercent) / 100;
@@ -55,46 +56,48 @@ export function measureVerdicts({ rows: verdicts }: VerdictsBlock, setting: Sett
   });
 }
 
-/** Label, formula, numbers with the result, source: a line of workings is never parted. */
+/** Label and source on one line, formula with the numbers put in and the result below: a line of workings is never parted. */
 export function measureWorkings({ lines }: WorkingsBlock, setting: Setting): Measured {
   const widthPt = setting.widthPt - WORKINGS_PT.indent;
   const rows = lines.map((line) => {
-    const { formula, result } = workingWords(line);
+    const source = sourceWords(line);
     return {
       label: setText(line.label, STYLES.cellStrong, setting.widthPt, setting),
-      ...(formula === null ? {} : { formula: setText(formula, STYLES.cell, widthPt, setting) }),
-      result: setText(result, STYLES.cell, widthPt, setting),
-      source: setText(sourceWords(line), STYLES.cell, widthPt, setting),
+      source: setText(source, STYLES.cell, setting.widthPt, setting),
+      head: setText(
+        [{ kind: 'strong', words: line.label }, ` ${source}`],
+        STYLES.cell,
+        setting.widthPt,
+        setting,
+      ),
+      equation: setText(workingWords(line), STYLES.cell, widthPt, setting),
     };
   });
   return measured({
     kind: 'workings',
     gapPt: GAPS_PT.workings,
     unitsPt: rows.map(
-      (row, index) =>
-        (index > 0 ? WORKINGS_PT.between : 0) +
-        Object.values(row).reduce((sum, { heightPt }) => sum + heightPt, 0),
+      (row, index) => (index > 0 ? WORKINGS_PT.between : 0) + row.head.heightPt + row.equation.heightPt,
     ),
     leastTogether: 1,
-    problems: problemsOf(rows),
+    problems: problemsOf(rows.map(({ head, equation }) => ({ head, equation }))),
     place: (pageOf, from, to) => ({
       kind: 'workings',
-      lines: rows.slice(from, to).map(({ label, formula, result, source }) => ({
+      lines: rows.slice(from, to).map(({ label, source, equation }) => ({
         label: label.text(pageOf),
-        formula: formula === undefined ? [] : formula.text(pageOf),
-        result: result.text(pageOf),
         source: source.text(pageOf),
+        equation: equation.text(pageOf),
       })),
     }),
   });
 }
 
 /** A step that only repeats the one before it, or the result, is left out. */
-function workingWords({ symbol, formula, substituted, result, unit }: Line) {
+function workingWords({ symbol, formula, substituted, result, unit }: Line): Run[] {
   const answer = { kind: 'strong', words: `${result} ${unit}`.trimEnd() } as const;
-  if (formula === '') return { formula: null, result: [`${symbol} = `, answer] };
+  if (formula === '') return [`${symbol} = `, answer];
   const isNews = substituted !== '' && substituted !== formula && substituted !== result;
-  return { formula: `${symbol} = ${formula}`, result: [isNews ? `= ${substituted} = ` : '= ', answer] };
+  return [`${symbol} = ${formula} = ${isNews ? `${substituted} = ` : ''}`, answer];
 }
 
 function sourceWords({ source, fromMemory }: Line): string {
