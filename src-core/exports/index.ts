@@ -1,5 +1,3 @@
-export type { CsvCell, CsvTable } from './csv';
-export { csvOf } from './csv';
 export type { CutoutTemplate, TemplatePage } from './cutout-template';
 export { cutoutTemplate } from './cutout-template';
 export { figureMarkup, figureSvg } from './figure-markup';

@@ -1,5 +1,5 @@
 /** The shopping list as comma-separated text. */
-import { csvOf } from '../exports';
+import { csvOf } from '../csv';
 import { linesOf } from './shopping-list';
 import type { ShoppingList } from './types';
 

@@ -33,7 +33,13 @@ export function ExportGroup({ title, rows, busy, children }: Props) {
               <p className={styles.name}>{name}</p>
               {words !== undefined && <p className={styles.words}>{words}</p>}
             </div>
-            <Button aria-label={`Save: ${name}`} isDisabled={busy !== null} onPress={onSave}>
+            <Button
+              aria-label={`Save: ${name}`}
+              // the button that was pressed keeps the focus
+              isDisabled={busy !== null && busy !== id}
+              isPending={busy === id}
+              onPress={onSave}
+            >
               {busy === id ? 'Making it...' : 'Save'}
             </Button>
           </li>

@@ -1,7 +1,8 @@
 /** Every list of a job as comma-separated text. */
+
+import type { CsvTable } from '../../src-core/csv';
+import { csvOf } from '../../src-core/csv';
 import type { CutEdgeForms, FormCut, Strip } from '../../src-core/edge-forms';
-import type { CsvTable } from '../../src-core/exports';
-import { csvOf } from '../../src-core/exports';
 import type { FalseworkDesign } from '../../src-core/falsework';
 import { designJob } from '../../src-core/falsework';
 import type { Job } from '../../src-core/job';

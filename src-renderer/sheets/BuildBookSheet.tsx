@@ -33,7 +33,12 @@ export function BuildBookSheet({ host, onClose }: Props) {
   const whole = async () => document(bookTitle(job), await embeddedFontCss());
   const linked = () => document(bookTitle(job), linkedFontCss());
   const name = (ending: string) => leavingName(job, 'build-book', ending);
-  const isReady = pages?.paper === paper && leaving.busy === null;
+  const { busy } = leaving;
+  /** The button that was pressed keeps the focus while its file is made; the others wait. */
+  const buttonState = (id: string) => ({
+    isDisabled: pages?.paper !== paper || (busy !== null && busy !== id),
+    isPending: busy === id,
+  });
 
   const asPdf = () =>
     leaving.start('pdf', () => savePdf(host, { name: name('pdf'), whole, linked }, pageDoors));
@@ -53,15 +58,15 @@ export function BuildBookSheet({ host, onClose }: Props) {
       foot={
         <>
           <p className={styles.said} role="status">
-            {leaving.busy === null ? leaving.words : 'Making the file...'}
+            {busy === null ? leaving.words : 'Making the file...'}
           </p>
-          <Button isDisabled={!isReady} onPress={onPaper}>
+          <Button {...buttonState('print')} onPress={onPaper}>
             Print
           </Button>
-          <Button isDisabled={!isReady} onPress={asHtml}>
+          <Button {...buttonState('html')} onPress={asHtml}>
             Save as HTML
           </Button>
-          <Button weight="main" isDisabled={!isReady} onPress={asPdf}>
+          <Button weight="main" {...buttonState('pdf')} onPress={asPdf}>
             Save as PDF
           </Button>
         </>

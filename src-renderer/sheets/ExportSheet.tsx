@@ -88,14 +88,14 @@ export function ExportSheet({ host, onClose }: Props) {
       onClose={onClose}
       foot={
         <>
-          <p className={styles.said} role="status">
-            {busy === null ? leaving.words : 'Making the file...'}
-          </p>
+          <div className={styles.said}>
+            <p role="status">{busy === null ? leaving.words : 'Making the file...'}</p>
+            {leaving.trouble !== null && <Trouble sentence={leaving.trouble} />}
+          </div>
           <Button onPress={onClose}>Close</Button>
         </>
       }
     >
-      {leaving.trouble !== null && <Trouble sentence={leaving.trouble} />}
       <ExportGroup title="Plan and model" rows={drawingChoices(job).map(fileRow)} busy={busy} />
       <ExportGroup title="Lists, CSV for a spreadsheet" rows={LIST_CHOICES.map(listRow)} busy={busy} />
       {templates.length > 0 && (

@@ -122,6 +122,25 @@ describe('the loopback host', () => {
     });
   });
 
+  test('takes the longest that the contract lets leave or be printed, every letter escaped', async () => {
+    await withLoopback(async (served) => {
+      const { port } = served.loopback;
+      const longest = '\u0001'.repeat(8_000_000);
+      const requests = {
+        saveExport: { kind: 'text', suggestedName: 'a.svg', data: longest },
+        printBook: { suggestedName: 'a.pdf', html: longest },
+      };
+      for (const [name, request] of Object.entries(requests)) {
+        const body = JSON.stringify(request);
+        const { status, text } = await send(port, legitimate(served, { path: `/host/${name}`, body }));
+        expect(status, text).toBe(200);
+      }
+      const data = 'AAAA'.repeat(10_000_000);
+      const body = JSON.stringify({ kind: 'base64', suggestedName: 'a.stl', data });
+      expect((await send(port, legitimate(served, { path: '/host/saveExport', body }))).status).toBe(200);
+    });
+  });
+
   test('refuses an unknown name with 404 and a wrong request with 400 and a sentence', async () => {
     await withLoopback(async (served) => {
       const { port } = served.loopback;

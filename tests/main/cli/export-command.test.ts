@@ -115,7 +115,7 @@ describe('export', () => {
     [['--as', 'dxf', '--out', 'a.svg'], /must end in \.dxf/],
     [['--as', 'template', '--out', 'a.svg'], /must end in \.pdf or \.html/],
     [['--as', 'dxf', '--out', 'a.dxf', '--from-below'], /--from-below is for template only/],
-    [['--as', 'glb', '--out', 'a.glb', '--piece', 'serving-counter'], /piece/],
+    [['--as', 'glb', '--out', 'a.glb', '--piece', 'bar-ledge'], /--piece is for stl and template only/],
     [['--as', 'template', '--out', 'a.html', '--cutout', 'sink'], /--cutout needs --piece/],
     [['--as', 'template', '--out', 'a.html', '--paper', 'a3'], /--paper a3: say letter or a4/],
     [['--as', 'svg', '--out', 'none/a.svg'], /^none\/a\.svg: The file cannot be written/],

@@ -5,7 +5,7 @@ import { smallJob, withValue } from '../../support/small-job';
 import { checkContent, runHere, withFolder } from './run-here';
 
 const CAP = 'assets/jobs/gate-pier-cap.json';
-const COMMANDS = 'check, apply, overhang, falsework, swap, list, pour, export';
+const COMMANDS = 'check, apply, overhang, falsework, swap, list, pour, export, book';
 
 describe('what can be asked without a job', () => {
   test.each([['--version'], ['-v']])('%s prints the version', async (option) => {

@@ -4,7 +4,7 @@ import type { Machine } from '../../../src-main/print/installed-browser';
 import { findBrowser } from '../../../src-main/print/installed-browser';
 
 function machine(platform: string, env: Machine['env'], ...programs: readonly string[]): Machine {
-  return { env, platform, home: '/home/ada', isProgram: async (path) => programs.includes(path) };
+  return { env, platform, home: '/people/ada', isProgram: async (path) => programs.includes(path) };
 }
 
 describe('the browser that prints', () => {
@@ -17,7 +17,7 @@ describe('the browser that prints', () => {
   });
 
   test('is looked for among the applications of a Mac, of the machine and of the person', async () => {
-    const program = '/home/ada/Applications/Chromium.app/Contents/MacOS/Chromium';
+    const program = '/people/ada/Applications/Chromium.app/Contents/MacOS/Chromium';
     expect(await findBrowser(machine('darwin', {}, program))).toEqual({ ok: true, program });
   });
 

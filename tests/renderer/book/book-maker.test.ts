@@ -7,7 +7,7 @@ import type { BookPages, FromBookWorker, ToBookWorker } from '../../../src-rende
 const job = starterJob('bar-ledge');
 const pagesOn = (paper: BookPages['paper']): BookPages => ({
   paper,
-  body: `<main class="book ${paper}"></main>`,
+  body: `<div class="book ${paper}"></div>`,
   count: 3,
   contents: [],
   problems: [],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { csvOf } from '../../../src-core/exports';
+import { csvOf } from '../../../src-core/csv';
 
 /** RFC 4180, section 2, read back letter by letter. */
 function readCsv(text: string): string[][] {

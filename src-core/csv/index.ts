@@ -1,0 +1,2 @@
+export type { CsvCell, CsvTable } from './csv';
+export { csvOf } from './csv';
