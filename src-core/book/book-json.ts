@@ -1,7 +1,7 @@
 /** What the book must hold, as plain data with its texts as they are printed: for a check of the finished pages. */
 import type { Level } from '../checks';
+import { legNumber, sectionLetter } from '../falsework';
 import type { Job } from '../job';
-import { legNumber, sectionLetter } from '../paper';
 import { allLines, namedSources } from './book-sources';
 import type { BookFacts } from './facts';
 import { printClock, printOf } from './print';

@@ -2,7 +2,7 @@
 
 import { governingCheck } from '../checks';
 import type { DesignedSection, FalseworkDesign, Fastening, ReachedFrom } from '../falsework';
-import { legNumber, sectionLetter } from '../paper';
+import { legNumber, sectionLetter } from '../falsework';
 import { printRatio } from '../report';
 import type { Block } from '../sheet';
 import { columns, figureOf, list, table } from './blocks';

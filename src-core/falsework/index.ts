@@ -36,6 +36,7 @@ export type { BuiltFalsework, FalseworkReuse, PieceStock } from './reuse';
 export { REUSE_CAUTION, reuseFalsework } from './reuse';
 export type { ReusedPanel, ReusedStick, ReuseEnd, SectionReuse } from './reused-part';
 export type { DeckOpening, Section, SectionSide } from './section';
+export { legNumber, sectionLetter } from './section-letters';
 export type { FormStack } from './stack';
 export { formStack } from './stack';
 export { useFalsework } from './use-falsework';

@@ -1,6 +1,7 @@
 /** The plan of the falsework under a piece: sections, sticks, legs with the lengths to cut, and the order in which it comes out. */
+
 import type { DesignedSection, FalseworkDesign } from '../falsework';
-import { placeInPlan, sectionCorners, turnedPlace } from '../falsework';
+import { legNumber, placeInPlan, sectionCorners, sectionLetter, turnedPlace } from '../falsework';
 import type { Figure, PaperPoint, Pen } from '../figure';
 import type { Job, Piece } from '../job';
 import { pieceRegion } from '../job';
@@ -17,7 +18,6 @@ import { movedOn, planView } from './plan-view';
 import { SMALL_PT } from './practice';
 import type { PaperScale, PaperSize } from './scale';
 import { PLAN_SCALES } from './scale';
-import { legNumber, sectionLetter } from './section-letters';
 
 /** Thickness of a ledger in plan, in. */
 const LEDGER_IN = 1.5;

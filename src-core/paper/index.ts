@@ -7,7 +7,6 @@ export type { ClockDrawing, ClockKind, ClockRow } from './pour-clock';
 export { pourClock } from './pour-clock';
 export type { PaperScale, PaperSize } from './scale';
 export { DETAIL_SCALES, PLAN_SCALES, paperScale } from './scale';
-export { legNumber, sectionLetter } from './section-letters';
 export type { DrawnSheet, DrawnSheetPiece, SheetDrawing } from './sheet-diagram';
 export { sheetDiagram } from './sheet-diagram';
 export { steelPlan } from './steel-plan';

@@ -1,5 +1,7 @@
 /** Legs of falsework on a plan: black squares, each with its number and the length that it is cut to. */
+
 import type { DesignedSection, FormLeg } from '../falsework';
+import { legNumber } from '../falsework';
 import type { PaperPoint } from '../figure';
 import type { Job } from '../job';
 import { patchOutline } from '../outline';
@@ -10,7 +12,6 @@ import { areaMark } from './marks';
 import type { PlanView } from './plan-view';
 import { apartIn } from './plan-view';
 import { SMALL_PT } from './practice';
-import { legNumber } from './section-letters';
 import { wordsHeightIn, wordsWidthIn } from './words-box';
 
 /** A leg is drawn no smaller than this square, on paper, in. */

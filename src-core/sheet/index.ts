@@ -55,6 +55,4 @@ export {
   WORKINGS_PT,
 } from './practice';
 export { fittingText, textWidthPt } from './text-width';
-export type { TextPiece } from './whole-figures';
-export { wholeFigures } from './whole-figures';
 export type { Reference, Run, Words } from './words';

@@ -2,10 +2,10 @@
  * Breaks words into lines as a browser does that is given the same width: between words, and within a word only where it is longer
  * than a line, there after a hyphen or a slash first.
  */
+import { wholeFigures } from '../units';
 import type { TextStyle } from './practice';
 import { WIDTH_RESERVE } from './practice';
 import { textWidthPt } from './text-width';
-import { wholeFigures } from './whole-figures';
 import type { Reference, Run, Words } from './words';
 import { runsOf } from './words';
 
@@ -104,7 +104,12 @@ function partsOf(run: Run, referenceWords: ReferenceWords): Part[] {
     return [{ text: referenceWords(run), isStrong: false, isWhole: true, reference: run }];
   }
   const isStrong = typeof run !== 'string';
-  return wholeFigures(isStrong ? run.words : run).map((piece) => ({ ...piece, isStrong, reference: null }));
+  return wholeFigures(isStrong ? run.words : run).map(({ text, isWhole }) => ({
+    text,
+    isWhole,
+    isStrong,
+    reference: null,
+  }));
 }
 
 function partWidthPt({ text, isStrong }: Part, style: TextStyle): number {

@@ -54,3 +54,5 @@ export {
 } from './print-quantity';
 export type { ProblemCode, QuantityProblem, Refusal } from './problems';
 export type { UnitSystem } from './quantity-specs';
+export type { TextPiece } from './whole-figures';
+export { wholeFigures } from './whole-figures';

@@ -4,12 +4,11 @@ import type { CsvTable } from '../../src-core/csv';
 import { csvOf } from '../../src-core/csv';
 import type { CutEdgeForms, FormCut, Strip } from '../../src-core/edge-forms';
 import type { FalseworkDesign } from '../../src-core/falsework';
-import { designJob } from '../../src-core/falsework';
+import { designJob, legNumber, sectionLetter } from '../../src-core/falsework';
 import type { Job } from '../../src-core/job';
 import { jobTakeoff, listCsv } from '../../src-core/takeoff';
 import type { UnitSystem } from '../../src-core/units';
 import { printLength } from '../../src-core/units';
-import { legNumber, sectionLetter } from '../falsework/section-letters';
 
 export type ListId = 'shopping-list' | 'edge-form-strips' | 'falsework-parts' | 'legs';
 

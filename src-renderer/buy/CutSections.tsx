@@ -1,8 +1,8 @@
 import { memo, useMemo } from 'react';
 import type { Job } from '../../src-core/job';
 import type { JobTakeoff } from '../../src-core/takeoff';
+import { Fold } from '../look/Fold';
 import { Heading } from '../look/Heading';
-import { Collapsed } from '../verdict/Collapsed';
 import { Boards } from './Boards';
 import styles from './CutSections.module.css';
 import { EdgeForms } from './EdgeForms';
@@ -33,12 +33,12 @@ export const CutSections = memo(function CutSections({ takeoff, job, pieceId }: 
     <>
       <section aria-labelledby="cut-job-heading">
         <Heading id="cut-job-heading">Cut for the whole job</Heading>
-        <Collapsed title={titles.forms}>
+        <Fold title={titles.forms}>
           <EdgeForms cuts={takeoff.formCuts} forms={forms} job={job} />
-        </Collapsed>
-        <Collapsed title={titles.tools}>
+        </Fold>
+        <Fold title={titles.tools}>
           <Tools tools={takeoff.tools} />
-        </Collapsed>
+        </Fold>
       </section>
       {own !== undefined && (
         <section aria-labelledby="cut-piece-heading">
@@ -51,19 +51,19 @@ export const CutSections = memo(function CutSections({ takeoff, job, pieceId }: 
             </ul>
           )}
           {own.boards !== null && (
-            <Collapsed title={titles.boards}>
+            <Fold title={titles.boards}>
               <Boards boards={own.boards} copies={own.copies} system={system} />
-            </Collapsed>
+            </Fold>
           )}
           {own.openings.length > 0 && (
-            <Collapsed title={titles.openings}>
+            <Fold title={titles.openings}>
               <Openings openings={own.openings} system={system} />
-            </Collapsed>
+            </Fold>
           )}
           {own.steel !== null && (
-            <Collapsed title={titles.steel}>
+            <Fold title={titles.steel}>
               <Steel placing={own.steel} system={system} />
-            </Collapsed>
+            </Fold>
           )}
         </section>
       )}

@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import type { FalseworkDesign } from '../../src-core/falsework';
 import type { Job } from '../../src-core/job';
+import { Fold } from '../look/Fold';
 import { Heading } from '../look/Heading';
 import { Prose } from '../look/Prose';
-import { Collapsed } from '../verdict/Collapsed';
 import { CutLists } from './CutLists';
 import { stockWords } from './cut-rows';
 import { DrawInJob } from './DrawInJob';
@@ -51,12 +51,12 @@ export function FalseworkView({ design, job }: Props) {
           </div>
           <UsedAgain design={design} job={job} />
           <div>
-            <Collapsed title="Screws, and from where they are reached">
+            <Fold title="Screws, and from where they are reached">
               <FasteningTable groups={screws} />
-            </Collapsed>
-            <Collapsed title={`What to cut, from ${stockWords(design)}`}>
+            </Fold>
+            <Fold title={`What to cut, from ${stockWords(design)}`}>
               <CutLists design={design} system={system} />
-            </Collapsed>
+            </Fold>
           </div>
           {design.floorLoad !== null && <FloorBelow load={design.floorLoad} system={system} />}
           <div>

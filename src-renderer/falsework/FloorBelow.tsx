@@ -1,8 +1,8 @@
 import type { FormFloorLoad } from '../../src-core/falsework';
 import { printForce, type UnitSystem } from '../../src-core/units';
+import { Fold } from '../look/Fold';
 import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
-import { Collapsed } from '../verdict/Collapsed';
 import { Workings } from '../verdict/Workings';
 import styles from './FloorBelow.module.css';
 
@@ -21,14 +21,14 @@ export function FloorBelow({ load: { totalLbf, words, level, lines }, system }: 
       <p className={styles.words}>
         <Prose text={`${printForce(Math.ceil(totalLbf), { system, digits: 4 })} in all. ${words}`} />
       </p>
-      <Collapsed title="How the load on the floor is worked">
+      <Fold title="How the load on the floor is worked">
         {system === 'metric' && (
           <p className={styles.note}>
             Workings stay in inch, pound-force and psi, as their formulas are written.
           </p>
         )}
         <Workings lines={lines} />
-      </Collapsed>
+      </Fold>
     </div>
   );
 }

@@ -3,13 +3,12 @@
  * bottom. Labels keep their size, whatever the scale.
  */
 import type { DesignedSection, FalseworkDesign, FrameJoist } from '../../src-core/falsework';
-import { placeInPlan, sectionCorners, turnedPlace } from '../../src-core/falsework';
+import { legNumber, placeInPlan, sectionCorners, sectionLetter, turnedPlace } from '../../src-core/falsework';
 import type { Piece } from '../../src-core/job';
 import { pieceRegion } from '../../src-core/job';
 import type { Point } from '../../src-core/outline';
 import { boundingBox } from '../../src-core/outline';
 import { type Anchor, type PlacePx, placeNumbers } from './place-numbers';
-import { legNumber, sectionLetter } from './section-letters';
 
 /** Highest drawing, and what is left free around it, px. */
 const MOST_HEIGHT_PX = 300;

@@ -1,8 +1,8 @@
 /** What a design comes to in a line or two: sections, price and where it is from, and the check nearest its limit. */
 import { governingCheck } from '../../src-core/checks';
 import type { FalseworkDesign } from '../../src-core/falsework';
+import { sectionLetter } from '../../src-core/falsework';
 import { printRatio } from '../../src-core/report';
-import { sectionLetter } from './section-letters';
 
 /** "6 sections, lumber and panel for 88.36, screws and offcuts left out." */
 export function countWords({ sections, price }: FalseworkDesign): string {

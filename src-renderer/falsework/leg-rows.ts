@@ -1,7 +1,7 @@
 /** Every leg as it is cut: its number, its length, its shim, the floor below it, and what is amiss with it. */
 import type { FalseworkDesign } from '../../src-core/falsework';
+import { legNumber, sectionLetter } from '../../src-core/falsework';
 import { printForce, printLength, type UnitSystem } from '../../src-core/units';
-import { legNumber, sectionLetter } from './section-letters';
 
 /** Shims are printed to a thirty-second. */
 const SHIM_STEP_IN = 1 / 32;

@@ -2,11 +2,11 @@
 import type { Level } from '../../src-core/checks';
 import { governingCheck, sortChecks, worstLevel } from '../../src-core/checks';
 import type { DesignedSection, FalseworkDesign, FormCheck } from '../../src-core/falsework';
+import { sectionLetter } from '../../src-core/falsework';
 import type { Job } from '../../src-core/job';
 import { printRatio } from '../../src-core/report';
 import { PANELS } from '../../src-core/timber';
 import { printLength, printMass } from '../../src-core/units';
-import { sectionLetter } from './section-letters';
 
 export interface SectionFact {
   readonly term: string;

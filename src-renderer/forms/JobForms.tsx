@@ -1,9 +1,9 @@
 import type { Job } from '../../src-core/job';
+import { Fold } from '../look/Fold';
 import { useStore } from '../state/store-context';
 import { JOB_FORMS } from './specs/job-forms';
 import { below, jobTarget, stepsOf } from './target';
 import { FieldList } from './views/FieldList';
-import { Fold } from './views/Fold';
 
 interface Props {
   readonly job: Job;

@@ -1,5 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
+import { Choice } from '../look/Choice';
 import { PlanView } from '../plan/PlanView';
 import { useStore, useWindow } from '../state/store-context';
 import type { Shown } from '../state/window-store';
@@ -20,24 +20,14 @@ export function Drawing() {
   const store = useStore();
   return (
     <div className={styles.drawing}>
-      <ToggleButtonGroup
-        className={styles.views ?? ''}
-        aria-label="How the job is shown"
-        selectionMode="single"
-        disallowEmptySelection
-        selectedKeys={[shown]}
-        onSelectionChange={(keys) => {
-          const [key] = keys;
-          const view = VIEWS.find(({ id }) => id === key);
-          if (view !== undefined) store.getState().show(view.id);
-        }}
-      >
-        {VIEWS.map(({ id, label }) => (
-          <ToggleButton key={id} id={id} className={styles.view ?? ''}>
-            {label}
-          </ToggleButton>
-        ))}
-      </ToggleButtonGroup>
+      <div className={styles.views}>
+        <Choice
+          label="How the job is shown"
+          choices={VIEWS}
+          chosen={shown}
+          onChoose={(id) => store.getState().show(id)}
+        />
+      </div>
       <div className={styles.halves}>
         {shown !== 'plan' && (
           <div className={styles.half}>

@@ -1,8 +1,8 @@
 import type { Job } from '../../src-core/job';
 import type { EarliestDay } from '../../src-core/sequence';
+import { Fold } from '../look/Fold';
 import { Heading } from '../look/Heading';
 import { Prose } from '../look/Prose';
-import { Collapsed } from '../verdict/Collapsed';
 import styles from './EarliestDays.module.css';
 import { earliestRows } from './earliest-rows';
 
@@ -33,7 +33,7 @@ export function EarliestDays({ job, earliest }: Props) {
           </li>
         ))}
       </ul>
-      <Collapsed title="What each day asks for, and by which rule">
+      <Fold title="What each day asks for, and by which rule">
         <dl className={styles.rules}>
           {rows.map(({ id, title, words, source }) => (
             <div key={id}>
@@ -45,7 +45,7 @@ export function EarliestDays({ job, earliest }: Props) {
             </div>
           ))}
         </dl>
-      </Collapsed>
+      </Fold>
     </section>
   );
 }

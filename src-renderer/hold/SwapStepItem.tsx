@@ -1,9 +1,9 @@
 import { SIZE_CAUTION } from '../../src-core/sequence';
 import { Button } from '../look/Button';
+import { Fold } from '../look/Fold';
 import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import { useStore, useWindow } from '../state/store-context';
-import { Collapsed } from '../verdict/Collapsed';
 import { Tape } from '../verdict/Tape';
 import { Finding } from './Finding';
 import { Heights } from './Heights';
@@ -70,7 +70,7 @@ export function SwapStepItem({ row, endRatio }: Props) {
         </ul>
       )}
       {fine.length + cautions.length > 0 && (
-        <Collapsed title={`Fit and way in (${fine.length + cautions.length})`}>
+        <Fold title={`Fit and way in (${fine.length + cautions.length})`}>
           <ul>
             {fine.map((finding) => (
               <Finding key={`${finding.id} ${finding.aboutId}`} finding={finding} />
@@ -82,7 +82,7 @@ export function SwapStepItem({ row, endRatio }: Props) {
             ))}
           </ul>
           {cautions.length > 0 && <p className={styles.soft}>{SIZE_CAUTION}</p>}
-        </Collapsed>
+        </Fold>
       )}
     </li>
   );

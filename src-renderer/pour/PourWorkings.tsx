@@ -1,6 +1,6 @@
 import type { Pour } from '../../src-core/pour';
 import type { UnitSystem } from '../../src-core/units';
-import { Collapsed } from '../verdict/Collapsed';
+import { Fold } from '../look/Fold';
 import { Workings } from '../verdict/Workings';
 import styles from './PourWorkings.module.css';
 
@@ -13,7 +13,7 @@ interface Props {
 export function PourWorkings({ pour: { pieces, volumes, bags, clock, weather }, system }: Props) {
   return (
     <div>
-      <Collapsed title="How the volumes and bags are worked">
+      <Fold title="How the volumes and bags are worked">
         {system === 'metric' && (
           <p className={styles.note}>Workings stay in inch, foot and pound, as their formulas are written.</p>
         )}
@@ -25,10 +25,10 @@ export function PourWorkings({ pour: { pieces, volumes, bags, clock, weather }, 
         ))}
         <h4 className={styles.piece}>The whole pour</h4>
         <Workings lines={[...volumes.lines, ...(bags?.lines ?? [])]} />
-      </Collapsed>
-      <Collapsed title="How the minutes and the drying are worked">
+      </Fold>
+      <Fold title="How the minutes and the drying are worked">
         <Workings lines={[...(clock?.lines ?? []), ...weather.lines]} />
-      </Collapsed>
+      </Fold>
     </div>
   );
 }

@@ -2,8 +2,8 @@ import { useMemo, useRef } from 'react';
 import type { Pour } from '../../src-core/pour';
 import type { UnitSystem } from '../../src-core/units';
 import { useWidth } from '../days/use-width';
+import { Fold } from '../look/Fold';
 import { Heading } from '../look/Heading';
-import { Collapsed } from '../verdict/Collapsed';
 import { BucketTable } from './BucketTable';
 import { clockTime } from './clock-time';
 import styles from './Timeline.module.css';
@@ -89,9 +89,9 @@ export function Timeline({ pour, startMinutes, system }: Props) {
           batch is stiff; the dashed line is the first.
         </figcaption>
       </figure>
-      <Collapsed title="Bucket by bucket">
+      <Fold title="Bucket by bucket">
         <BucketTable pour={pour} startMinutes={startMinutes} system={system} />
-      </Collapsed>
+      </Fold>
     </section>
   );
 }

@@ -4,13 +4,13 @@ import type { Change } from '../../src-core/remedies';
 import type { UnitSystem } from '../../src-core/units';
 import type { PieceResult } from '../../src-core/verdict';
 import { Button } from '../look/Button';
+import { Fold } from '../look/Fold';
 import { Heading } from '../look/Heading';
 import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import { useStore } from '../state/store-context';
 import type { PieceVerdict } from '../state/verdict-store';
 import styles from './ChangeList.module.css';
-import { Collapsed } from './Collapsed';
 import { changeRows, vainWords } from './change-rows';
 
 interface Props {
@@ -68,7 +68,7 @@ export const ChangeList = memo(function ChangeList({ result, isStale, isSearchin
         ))}
       </ul>
       {result.triedInVain.length > 0 && (
-        <Collapsed title={`Tried in vain (${result.triedInVain.length})`}>
+        <Fold title={`Tried in vain (${result.triedInVain.length})`}>
           <ul className={styles.vain}>
             {result.triedInVain.map((words) => (
               <li key={words}>
@@ -76,7 +76,7 @@ export const ChangeList = memo(function ChangeList({ result, isStale, isSearchin
               </li>
             ))}
           </ul>
-        </Collapsed>
+        </Fold>
       )}
     </section>
   );

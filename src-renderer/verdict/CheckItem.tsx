@@ -1,11 +1,8 @@
-import { ChevronRight } from 'lucide-react';
-import { Button as AriaButton, Disclosure, DisclosurePanel, Heading } from 'react-aria-components';
 import type { UnitSystem } from '../../src-core/units';
 import { useStore, useWindow } from '../state/store-context';
-import styles from './CheckItem.module.css';
 import { CheckWorkings } from './CheckWorkings';
 import type { CheckRow } from './check-rows';
-import { Tape } from './Tape';
+import { TapeRow } from './TapeRow';
 
 interface Props {
   readonly row: CheckRow;
@@ -13,7 +10,7 @@ interface Props {
   readonly system: UnitSystem;
 }
 
-/** One check as a tape. Opening it sends both views to its point and shows its workings below. */
+/** One check of a piece. Opening it sends both views to its point and shows its workings below. */
 export function CheckItem({ row, endRatio, system }: Props) {
   const store = useStore();
   const isOpen = useWindow(({ openCheck }) => openCheck === row.key);
@@ -21,28 +18,19 @@ export function CheckItem({ row, endRatio, system }: Props) {
   const toggle = (opens: boolean) =>
     store.getState().lookAtCheck(opens ? { key, pieceId: check.pieceId, at } : null);
   return (
-    <li className={styles.item}>
-      <Disclosure isExpanded={isOpen} onExpandedChange={toggle} className={styles.check!}>
-        <Heading level={3} className={styles.heading!}>
-          <AriaButton slot="trigger" className={styles.head!}>
-            <span className={styles.line}>
-              <ChevronRight size={14} className={styles.arrow} aria-hidden="true" />
-              <span className={styles.title}>
-                {check.title}
-                {about !== '' && <span className={styles.about}> {about}</span>}
-              </span>
-              {ratio !== '' && (
-                <span className={styles.ratio} style={{ color: `var(--${check.level})` }}>
-                  {ratio}
-                </span>
-              )}
-              <span className={ratio === '' ? styles.level : styles.unseen}>{level}</span>
-            </span>
-            {ratio !== '' && <Tape ratio={check.ratio} level={check.level} endRatio={endRatio} />}
-          </AriaButton>
-        </Heading>
-        <DisclosurePanel>{isOpen && <CheckWorkings check={check} system={system} />}</DisclosurePanel>
-      </Disclosure>
-    </li>
+    <TapeRow
+      title={check.title}
+      about={about}
+      ratioWords={ratio}
+      ratio={check.ratio}
+      level={check.level}
+      levelWords={level}
+      endRatio={endRatio}
+      headingLevel={3}
+      isOpen={isOpen}
+      onToggle={toggle}
+    >
+      {isOpen && <CheckWorkings check={check} system={system} />}
+    </TapeRow>
   );
 }

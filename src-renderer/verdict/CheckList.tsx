@@ -2,10 +2,10 @@ import { memo } from 'react';
 import type { Check } from '../../src-core/checks';
 import type { Piece } from '../../src-core/job';
 import type { UnitSystem } from '../../src-core/units';
+import { Fold } from '../look/Fold';
 import { Heading } from '../look/Heading';
 import { CheckItem } from './CheckItem';
 import styles from './CheckList.module.css';
-import { Collapsed } from './Collapsed';
 import { checkRows } from './check-rows';
 
 interface Props {
@@ -25,14 +25,14 @@ export const CheckList = memo(function CheckList({ piece, checks, system }: Prop
       <p className={styles.scale}>Each bar ends at demand over capacity; the heavy tick is the limit, 1.0.</p>
       <ul>{items(rows)}</ul>
       {atOtherSupports.length > 0 && (
-        <Collapsed title={`The same at other supports (${atOtherSupports.length})`}>
+        <Fold title={`The same at other supports (${atOtherSupports.length})`}>
           <ul>{items(atOtherSupports)}</ul>
-        </Collapsed>
+        </Fold>
       )}
       {alsoLookedAt.length > 0 && (
-        <Collapsed title={`Also looked at (${alsoLookedAt.length})`}>
+        <Fold title={`Also looked at (${alsoLookedAt.length})`}>
           <ul>{items(alsoLookedAt)}</ul>
-        </Collapsed>
+        </Fold>
       )}
     </section>
   );

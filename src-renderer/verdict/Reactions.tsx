@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { UnitSystem } from '../../src-core/units';
 import type { SupportReaction } from '../../src-core/verdict';
-import { Collapsed } from './Collapsed';
+import { Fold } from '../look/Fold';
 import styles from './Reactions.module.css';
 import { reactionRows } from './reaction-rows';
 
@@ -14,7 +14,7 @@ interface Props {
 export const Reactions = memo(function Reactions({ reactions, system }: Props) {
   if (reactions.length === 0) return null;
   return (
-    <Collapsed title="What each support carries">
+    <Fold title="What each support carries">
       <table className={styles.table}>
         <caption className={styles.caption}>
           Worked twice, with soft and with stiff supports, because nobody knows how stiff they are.
@@ -49,6 +49,6 @@ export const Reactions = memo(function Reactions({ reactions, system }: Props) {
           </tbody>
         ))}
       </table>
-    </Collapsed>
+    </Fold>
   );
 });

@@ -1,10 +1,10 @@
 import { Button } from '../../look/Button';
+import { Fold } from '../../look/Fold';
 import type { ListField, Thing } from '../specs/field';
 import type { Target } from '../target';
 import { below } from '../target';
 import { FieldList } from './FieldList';
 import { Flush } from './Flush';
-import { Fold } from './Fold';
 
 interface Props {
   readonly field: ListField;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { designFalsework } from '../../../src-core/falsework';
+import { designFalsework, legNumber, sectionLetter } from '../../../src-core/falsework';
 import type { PaperPoint } from '../../../src-core/figure';
-import { falseworkPlan, legNumber, sectionLetter, steelPlan } from '../../../src-core/paper';
+import { falseworkPlan, steelPlan } from '../../../src-core/paper';
 import { placeSteel } from '../../../src-core/steel-placing';
 import { printLength } from '../../../src-core/units';
 import { corners } from './faults';

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { TextStyle } from '../../../src-core/sheet';
-import { textWidthPt, wholeFigures } from '../../../src-core/sheet';
+import { textWidthPt } from '../../../src-core/sheet';
 import type { Words } from '../../../src-core/sheet/words';
 import { wrapWords } from '../../../src-core/sheet/wrap';
+import { wholeFigures } from '../../../src-core/units';
 
 const BODY: TextStyle = { face: 'text', sizePt: 10, linePt: 14 };
 /** Width that just holds a text with the 2 % that lines are reckoned longer. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { designFalsework } from '../../../src-core/falsework';
+import { designFalsework, sectionLetter } from '../../../src-core/falsework';
 import { printLength } from '../../../src-core/units';
 import { partRows, sizeRows } from '../../../src-renderer/falsework/cut-rows';
 import { drawState } from '../../../src-renderer/falsework/draw-state';
@@ -7,7 +7,6 @@ import { fasteningGroups } from '../../../src-renderer/falsework/fastening-rows'
 import { formPlan } from '../../../src-renderer/falsework/form-plan';
 import { floorWords, worstWords } from '../../../src-renderer/falsework/head-words';
 import { legGroups } from '../../../src-renderer/falsework/leg-rows';
-import { sectionLetter } from '../../../src-renderer/falsework/section-letters';
 import { exampleJob, pieceOf } from '../../core/edit/editing';
 
 const galley = exampleJob('boathouse-galley');

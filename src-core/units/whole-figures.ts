@@ -1,7 +1,10 @@
 /** Finds what a line of text must not be broken inside: a figure, its fraction and its unit. */
 
 export interface TextPiece {
+  /** Place of its first letter in the whole text. */
+  readonly at: number;
   readonly text: string;
+  /** Whether a line may not end within it. */
   readonly isWhole: boolean;
 }
 
@@ -14,21 +17,21 @@ const PLAIN_UNIT =
 /** in, lbf-in/in, lb/cu yd, °F, % */
 const UNIT = `(?:%|°[CF]|${PLAIN_UNIT}(?:[-/]${PLAIN_UNIT})*)`;
 /** Part of a longer word, such as the 4-W1.4 of a mesh, is no figure. */
-const WHOLE = new RegExp(String.raw`(?<![\w.#/-])(?:${FEET}|${FIGURE}(?: ${UNIT})?)(?![\w/])`, 'g');
+const KEPT = new RegExp(String.raw`(?<![\w.#/-])(?:${FEET}|${FIGURE}(?: ${UNIT})?)(?![\w/])`, 'g');
 
 /** The text in pieces, in order: figures that are to stay on one line ("25-1/2 in", "2' 1-1/2\""), and what lies between. */
 export function wholeFigures(text: string): TextPiece[] {
   const pieces: TextPiece[] = [];
   let from = 0;
   const add = (to: number, isWhole: boolean) => {
-    if (to > from) pieces.push({ text: text.slice(from, to), isWhole });
+    if (to > from) pieces.push({ at: from, text: text.slice(from, to), isWhole });
     from = to;
   };
-  for (const { 0: figure, index } of text.matchAll(WHOLE)) {
+  for (const { 0: kept, index } of text.matchAll(KEPT)) {
     // a line never ends inside a bare number
-    if (!/[ \-/]/.test(figure)) continue;
+    if (!/[ \-/]/.test(kept)) continue;
     add(index, false);
-    add(index + figure.length, true);
+    add(index + kept.length, true);
   }
   add(text.length, false);
   return pieces;

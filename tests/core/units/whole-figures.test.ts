@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { unbroken } from '../../../src-renderer/look/unbroken';
+import { wholeFigures } from '../../../src-core/units';
 
-const whole = (text: string) => unbroken(text).flatMap((run) => (run.isWhole ? [run.text] : []));
+const whole = (text: string) => wholeFigures(text).flatMap((run) => (run.isWhole ? [run.text] : []));
 
-describe('unbroken', () => {
+describe('figures that stay whole', () => {
   it.each([
     ['Loose on a 5-1/2 in wall with 11 in out, it turns over.', ['5-1/2 in', '11 in']],
     ['A gap of 1/2 in and a sag of 0.0552 in.', ['1/2 in', '0.0552 in']],
@@ -22,14 +22,14 @@ describe('unbroken', () => {
     'The first day is 2027-04-30.',
     'Nothing to keep here.',
   ])('leaves "%s" to be broken as any text', (text) => {
-    expect(unbroken(text)).toEqual([{ at: 0, text, isWhole: false }]);
+    expect(wholeFigures(text)).toEqual([{ at: 0, text, isWhole: false }]);
   });
 
   it('changes no letter, and says where each run begins', () => {
     const text = '17-1/2 in deep and 96 in long, 1-1/2 in thick';
-    const runs = unbroken(text);
+    const runs = wholeFigures(text);
     expect(runs.map((run) => run.text).join('')).toBe(text);
     for (const run of runs) expect(text.startsWith(run.text, run.at)).toBe(true);
-    expect(unbroken('')).toEqual([]);
+    expect(wholeFigures('')).toEqual([]);
   });
 });
