@@ -6,8 +6,22 @@ export default defineConfig({
     projects: [
       {
         test: {
+          name: 'unit-alone',
+          include: [
+            'tests/{main,support}/**/*.test.ts',
+            'tests/renderer/state/**/*.test.ts',
+            'tests/core/structure.test.ts',
+          ],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        test: {
           name: 'unit',
-          include: ['tests/{core,main,renderer,support}/**/*.test.ts'],
+          include: ['tests/core/*/**/*.test.ts', 'tests/renderer/*/**/*.test.ts'],
+          exclude: ['tests/renderer/state/**'],
+          // the core and the rows of the views keep no state of their own, so their tests may share what they have loaded
+          isolate: false,
           testTimeout: 60_000,
         },
       },

@@ -13,7 +13,7 @@ const FUZZ_COUNT = '300';
 export const STEPS = [
   { name: 'lint', run: () => plain('node_modules/@biomejs/biome/bin/biome', ['check', '.']) },
   { name: 'types', run: checkTypes },
-  { name: 'unit', run: () => vitest('unit') },
+  { name: 'unit', run: () => vitest('unit*') },
   { name: 'reference', run: () => vitest('reference') },
   { name: 'fuzz', run: () => vitest('fuzz', { FUZZ_COUNT }) },
   { name: 'window', run: windowTests },

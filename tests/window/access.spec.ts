@@ -39,6 +39,10 @@ for (const theme of ['light', 'dark'] as const) {
       const held = page.getByRole('region', { name: 'How it is held up and swapped' });
       await expect(held.getByRole('heading', { name: 'Falsework to build' })).toBeVisible();
       expect(await violations(page)).toEqual([]);
+      await page.getByRole('radio', { name: 'Cut and buy' }).click();
+      const buy = page.getByRole('region', { name: 'What is cut and bought' });
+      await expect(buy.getByRole('heading', { name: 'Timber yard' })).toBeVisible();
+      expect(await violations(page)).toEqual([]);
       await page.getByRole('radio', { name: 'Pour it' }).click();
       const pour = page.getByRole('region', { name: 'The day of the pour' });
       await expect(pour.getByRole('heading', { name: 'Batches' })).toBeVisible();
