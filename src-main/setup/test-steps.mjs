@@ -7,7 +7,7 @@ import { ROOT, runScript } from './project.mjs';
 /** Where playwright.config.ts lets its results be written. */
 const WINDOW_REPORT = join(ROOT, 'dist', 'window-tests.json');
 /** Random jobs of each kind in a test run; `npm run fuzz` tries ten thousand. */
-const FUZZ_COUNT = '300';
+const FUZZ_COUNT = '150';
 
 /** Each step gives what it found: whether it is well, and how many tests passed and failed. */
 export const STEPS = [
