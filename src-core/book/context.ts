@@ -1,6 +1,7 @@
 /** What every chapter is written from. */
+
+import type { Paper } from '../figure';
 import type { Job } from '../job';
-import type { Paper } from '../sheet';
 import type { BookFacts } from './facts';
 import type { Print } from './print';
 

@@ -1,6 +1,7 @@
 /** Room for drawings on a page. */
+
+import type { Paper } from '../figure';
 import type { PaperSize } from '../paper';
-import type { Paper } from '../sheet';
 import { textArea } from '../sheet';
 import { LEAST_FIGURE_IN } from './practice';
 

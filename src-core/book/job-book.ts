@@ -1,6 +1,8 @@
 /** The build book of a job from what was gathered. */
+
+import type { Paper } from '../figure';
 import type { Job } from '../job';
-import type { Book, Paper } from '../sheet';
+import type { Book } from '../sheet';
 import { assumedChapter } from './assumed';
 import type { BookContext } from './context';
 import { coverChapter } from './cover';

@@ -1,12 +1,11 @@
 /** Full-size paper templates of openings. */
 import { cutoutCentre } from '../edit';
-import type { Figure } from '../figure';
+import type { Figure, Paper } from '../figure';
+import { PAPER_SIZES } from '../figure';
 import type { Cutout, Job } from '../job';
 import { cutoutInPlan } from '../job';
 import type { BoundingBox, Direction, Point, Segment } from '../outline';
 import { boundingBox, directionAt, edgesOf, leftOf, moved } from '../outline';
-import type { Paper } from './paper';
-import { PAPER_SIZES } from './paper';
 import { MOST_PAGES_IN_LINE, TEMPLATE_CHORD_IN, TEMPLATE_PAST_IN } from './practice';
 import type { TemplateSheet } from './template-page';
 import { pageLabel, templatePage } from './template-page';

@@ -3,7 +3,6 @@ export { cutoutTemplate } from './cutout-template';
 export { figureMarkup, figureSvg } from './figure-markup';
 export { jobGlb } from './job-glb';
 export { jobStl } from './job-stl';
-export type { Paper } from './paper';
 export type { PenLook } from './pens';
 export { PENS } from './pens';
 export { planDxf } from './plan-dxf';

@@ -1,9 +1,8 @@
 /** One page of a full-size template. */
-import type { Figure, Mark, PaperPoint, Pen } from '../figure';
+import type { Figure, Mark, PaperPoint, PaperSize, Pen } from '../figure';
 import type { BoundingBox, Point, Segment } from '../outline';
 import { distanceIn, TOUCH_IN } from '../outline';
 import { CHECK_SQUARE_IN, checkSquare } from './check-square';
-import type { PaperSize } from './paper';
 import { CROSS_HALF_IN, OVERLAP_IN, PAPER_MARGIN_IN } from './practice';
 import type { Tile } from './template-tiles';
 import { clipped, holdsCross } from './template-tiles';

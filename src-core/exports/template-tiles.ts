@@ -1,7 +1,8 @@
 /** How a full-size drawing is shared out over sheets that overlap. */
+
+import type { PaperSize } from '../figure';
 import type { BoundingBox, Point, Segment } from '../outline';
 import { clipSegmentToRegion } from '../outline';
-import type { PaperSize } from './paper';
 import { CROSS_HALF_IN, OVERLAP_IN, PAPER_MARGIN_IN, TEMPLATE_BAND_IN } from './practice';
 
 /** What one page shows, in the coordinates of the drawing. */

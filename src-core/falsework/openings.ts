@@ -1,10 +1,12 @@
 /** Holes that a section's deck needs: sinks, taps, and what stands up through it. */
+
 import type { Cutout, Piece } from '../job';
 import { pieceRegion } from '../job';
+import { SAND_PCF, TIMBER_PCF } from '../openings';
 import type { Point } from '../outline';
 import { polygonAreaIn2 } from '../outline';
 import { type Patch, patchOf, type SectionFrame } from './frame';
-import { type FalseworkPractice, PLUG_PCF, SAND_PCF } from './practice';
+import type { FalseworkPractice } from './practice';
 import { sharedIn } from './runs';
 import type { DeckOpening } from './section';
 
@@ -62,7 +64,7 @@ export function openingsOf(
 export function infillWeightLb(cutout: Cutout, areaIn2: number, thicknessIn: number): number {
   const { sink } = cutout;
   if (sink === null || sink.mounting === 'dropped-in') {
-    return (areaIn2 * thicknessIn * PLUG_PCF) / IN3_PER_FT3;
+    return (areaIn2 * thicknessIn * TIMBER_PCF) / IN3_PER_FT3;
   }
   return sink.emptyWeightLb + (areaIn2 * sink.bowlDepthIn * SAND_PCF) / IN3_PER_FT3;
 }

@@ -42,10 +42,6 @@ export const DEFAULT_PRACTICE: FalseworkPractice = {
 export const LUMBER_PCF = 35;
 export const PANEL_PCF = 40;
 
-/** Damp sand that fills a sink while it is cast in, and timber that plugs any other opening, lb/ft3. Common practice, no source. */
-export const SAND_PCF = 100;
-export const PLUG_PCF = 35;
-
 /** Sole under a leg: a 2x4 laid flat, in. */
 export const SOLE = { size: '2x4', thicknessIn: 1.5, lengthIn: 12 } as const satisfies {
   readonly size: LumberSize;

@@ -44,8 +44,6 @@ export { tickIdOf } from './tick-id';
 export type { Bucket } from './timeline';
 export {
   cubicYards,
-  edgePressure,
-  edgeThrust,
   plainVolume,
   shapedVolume,
   weightOf,

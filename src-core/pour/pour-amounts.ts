@@ -1,4 +1,5 @@
 /** How much concrete a pour takes, in bags and batches. */
+import { formPressure, formResultant } from '../edge-forms';
 import type { Job, Piece } from '../job';
 import type { Trace } from '../trace';
 import type { Line } from '../workings';
@@ -12,7 +13,7 @@ import { bagsFor, neededVolume, topUpVolume } from './mix-formulas';
 import type { PieceVolume } from './piece-volume';
 import type { PourGroup } from './pour-groups';
 import { TOP_UP_RATIO } from './practice';
-import { cubicYards, edgePressure, edgeThrust, plainVolume, shapedVolume, weightOf } from './volume-formulas';
+import { cubicYards, plainVolume, shapedVolume, weightOf } from './volume-formulas';
 
 /** A piece of a pour with all its copies. */
 export interface PouredPiece {
@@ -67,8 +68,8 @@ export function pouredPiece(
   const w = job.falsework.wetDensityPcf;
   const weight = weightOf({ V: shaped.value, w: group.mix.densityPcf });
   const wet = weightOf({ V: shaped.value, w });
-  const pressure = edgePressure({ w, h });
-  const thrust = edgeThrust({ w, h });
+  const pressure = formPressure({ w, h });
+  const thrust = formResultant({ w, h });
   return {
     id: `${group.id}/${piece.id}`,
     trace: volume.trace,

@@ -45,27 +45,3 @@ export const weightOf = formula<Symbols<'V' | 'w'>>({
   source: 'density by definition',
   compute: ({ V, w }) => V * w,
 });
-
-/** Pressure of wet concrete at the foot of a form filled in one lift, psf. w: lb/ft3; h: depth, in. ACI 347R, full head. */
-export const edgePressure = formula<Symbols<'w' | 'h'>>({
-  symbol: 'p',
-  label: 'pressure at the foot of the edge form',
-  formula: 'w * h / 12',
-  units: { w: 'lb/ft3', h: 'in' },
-  unit: 'psf',
-  source: 'ACI 347R, full liquid head',
-  fromMemory: true,
-  compute: ({ w, h }) => (w * h) / 12,
-});
-
-/** Push of wet concrete on a foot of edge form, lb/ft, a third of the depth above the foot. w: lb/ft3; h: depth, in. ACI 347R. */
-export const edgeThrust = formula<Symbols<'w' | 'h'>>({
-  symbol: 'F',
-  label: 'push on a foot of edge form',
-  formula: 'w * (h / 12)^2 / 2',
-  units: { w: 'lb/ft3', h: 'in' },
-  unit: 'lb/ft',
-  source: 'ACI 347R, full liquid head',
-  fromMemory: true,
-  compute: ({ w, h }) => (w * (h / 12) ** 2) / 2,
-});

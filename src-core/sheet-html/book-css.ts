@@ -1,4 +1,5 @@
 /** The style sheet of the book. Its lengths are those that the layout reckons with, so that what was measured is what is printed. */
+import { PAPER_SIZES } from '../figure';
 import type { FontFace, TextStyle } from '../sheet';
 import {
   CAPTION_ABOVE_PT,
@@ -11,7 +12,6 @@ import {
   LIST_PT,
   MARGIN_IN,
   NOTICE_PT,
-  PAPERS,
   RUNNING_PT,
   SMALL_SCALE,
   STYLES,
@@ -55,7 +55,7 @@ const PAGES = `
 .book .page { position: relative; margin: 0 auto 16pt; padding: ${MARGIN_IN}in; background: #fff; overflow: hidden;
   box-shadow: 0 1pt 6pt rgb(0 0 0 / 35%); break-after: page; break-inside: avoid; }
 .book .page:last-child { margin-bottom: 0; break-after: auto; }
-${Object.entries(PAPERS)
+${Object.entries(PAPER_SIZES)
   .map(
     ([name, { widthIn, heightIn }]) => `.book.${name} .page { width: ${widthIn}in; height: ${heightIn}in; }`,
   )

@@ -1,6 +1,8 @@
 /** The book as one HTML document, or as the markup of its pages alone. */
-import type { LaidOutBook, Page, PagePart, Paper } from '../sheet';
-import { PAPERS } from '../sheet';
+
+import type { Paper } from '../figure';
+import { PAPER_SIZES } from '../figure';
+import type { LaidOutBook, Page, PagePart } from '../sheet';
 import { blockHtml } from './block-html';
 import { BOOK_CSS } from './book-css';
 import type { DocumentOptions } from './document-html';
@@ -23,7 +25,7 @@ export function bookBody(book: LaidOutBook): string {
 
 /** Size of the sheet for the printer; the margins are those of the page boxes. */
 export function pageCss(paper: Paper): string {
-  const { widthIn, heightIn } = PAPERS[paper];
+  const { widthIn, heightIn } = PAPER_SIZES[paper];
   return `@page { size: ${widthIn}in ${heightIn}in; margin: 0; }`;
 }
 

@@ -1,15 +1,14 @@
 /** Full-size templates as one HTML document, a sheet a page. */
 import { figureMarkup } from '../exports';
-import type { Figure } from '../figure';
-import type { Paper } from '../sheet';
-import { PAPERS } from '../sheet';
+import type { Figure, Paper } from '../figure';
+import { PAPER_SIZES } from '../figure';
 import { pageCss } from './book-html';
 import type { DocumentOptions } from './document-html';
 import { documentHtml } from './document-html';
 
 /** Pages of templates, each as large as its paper and drawn at 1 : 1; printed at 100 % they can be laid on the work. */
 export function templateHtml(pages: readonly Figure[], paper: Paper, options: DocumentOptions): string {
-  const { widthIn, heightIn } = PAPERS[paper];
+  const { widthIn, heightIn } = PAPER_SIZES[paper];
   const css = [
     // What a browser rounds up at the foot of a sheet would else begin a new one.
     `.sheet { width: ${widthIn}in; height: ${heightIn}in; overflow: hidden; break-after: page; break-inside: avoid; }`,

@@ -35,7 +35,7 @@ export type {
 } from './laid-out';
 export type { TextArea } from './lay-out-book';
 export { layOutBook, textArea } from './lay-out-book';
-export type { Paper, TextStyle } from './practice';
+export type { TextStyle } from './practice';
 export {
   CAPTION_ABOVE_PT,
   CELL_PT,
@@ -47,7 +47,6 @@ export {
   LIST_PT,
   MARGIN_IN,
   NOTICE_PT,
-  PAPERS,
   RUNNING_PT,
   SMALL_SCALE,
   STYLES,

@@ -1,8 +1,7 @@
 /** The book on its pages: what a host prints, block by block, with every reference resolved and every height known. */
 import type { Level } from '../checks';
-import type { Figure } from '../figure';
+import type { Figure, Paper } from '../figure';
 import type { NoticeLevel, TableColumn } from './block';
-import type { Paper } from './practice';
 
 /** A stretch of text of one make. */
 export interface TextRun {

@@ -1,4 +1,7 @@
 /** From chapters to pages. */
+
+import type { Paper } from '../figure';
+import { PAPER_SIZES } from '../figure';
 import type { Book, Chapter } from './book';
 import type { BookIndex } from './book-index';
 import { indexBook } from './book-index';
@@ -8,12 +11,10 @@ import { measureTitle } from './measure-text';
 import type { Measured } from './measured';
 import type { MeasuredChapter, PagedStretches, Paginated } from './paginate';
 import { paginate } from './paginate';
-import type { Paper } from './practice';
 import {
   FOLIO_PT,
   JOB_NAME_SHARE,
   MARGIN_IN,
-  PAPERS,
   PT_PER_IN,
   RUNNING_GAP_PT,
   RUNNING_PT,
@@ -31,7 +32,7 @@ export interface TextArea {
 }
 
 export function textArea(paper: Paper): TextArea {
-  const { widthIn, heightIn } = PAPERS[paper];
+  const { widthIn, heightIn } = PAPER_SIZES[paper];
   return {
     widthPt: (widthIn - 2 * MARGIN_IN) * PT_PER_IN,
     roomPt: (heightIn - 2 * MARGIN_IN) * PT_PER_IN - RUNNING_PT.header - RUNNING_PT.footer,

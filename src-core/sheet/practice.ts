@@ -2,18 +2,9 @@
  * Paper, type and spacing of the book. Points (72 to the inch), as type is measured. The layout and the style sheet both read these
  * numbers, so that what is reckoned and what is printed agree. Choices of this book, no source, unless one is named.
  */
-import { MM_PER_IN } from '../units';
 import type { FontFace } from './font-metrics';
 
-/** ASME Y14.1 size A, ISO 216 A4. */
-export type Paper = 'letter' | 'a4';
-
 export const PT_PER_IN = 72;
-
-export const PAPERS: { readonly [P in Paper]: { readonly widthIn: number; readonly heightIn: number } } = {
-  letter: { widthIn: 8.5, heightIn: 11 },
-  a4: { widthIn: 210 / MM_PER_IN, heightIn: 297 / MM_PER_IN },
-};
 
 /** White on all sides: most office printers leave a quarter of an inch and less. */
 export const MARGIN_IN = 0.6;

@@ -10,7 +10,9 @@ export type {
   DrawnStandoff,
   PlacementDrawing,
 } from './placement-drawing';
-export { COVER_NOTE, STEEL_LB_PER_IN3 } from './practice';
+export { COVER_NOTE, SHIPPED_BAR_IN, STEEL_LB_PER_IN3 } from './practice';
+export type { BarLength } from './stock';
+export { barLengths } from './stock';
 export type {
   BarMark,
   BarPlacing,

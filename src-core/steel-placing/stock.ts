@@ -12,14 +12,25 @@ export function meshStock(job: Job): StockUsed {
   return { stockId: null, ...SHIPPED_MESH_SHEET };
 }
 
-/** The longest bar of the stock of this diameter, else the longest that states none. */
-export function barStock(job: Job, barIn: number): StockUsed {
-  const bars = job.stock.flatMap(({ id, kind, lengthIn, thicknessIn }) =>
-    kind === 'bar' && lengthIn !== null ? [{ stockId: id, lengthIn, widthIn: 0, thicknessIn }] : [],
+/** A length in which a bar is sold. */
+export interface BarLength {
+  readonly id: string;
+  readonly lengthIn: number;
+  readonly price: number | null;
+}
+
+/** Lengths of the stock in this diameter, else those that state none; empty where there are neither. */
+export function barLengths({ stock }: Job, barIn: number): BarLength[] {
+  const bars = stock.flatMap(({ id, kind, lengthIn, thicknessIn, price }) =>
+    kind === 'bar' && lengthIn !== null ? [{ id, lengthIn, thicknessIn, price }] : [],
   );
   const same = bars.filter(({ thicknessIn }) => Math.abs((thicknessIn ?? 0) - barIn) <= SAME_BAR_IN);
-  const fitting = same.length > 0 ? same : bars.filter(({ thicknessIn }) => thicknessIn === null);
-  const [longest] = fitting.sort((a, b) => b.lengthIn - a.lengthIn);
+  return same.length > 0 ? same : bars.filter(({ thicknessIn }) => thicknessIn === null);
+}
+
+/** The longest of them, else the shipped length. */
+export function barStock(job: Job, barIn: number): StockUsed {
+  const [longest] = barLengths(job, barIn).sort((a, b) => b.lengthIn - a.lengthIn);
   if (longest === undefined) return { stockId: null, lengthIn: SHIPPED_BAR_IN, widthIn: 0 };
-  return { stockId: longest.stockId, lengthIn: longest.lengthIn, widthIn: 0 };
+  return { stockId: longest.id, lengthIn: longest.lengthIn, widthIn: 0 };
 }

@@ -10,10 +10,6 @@ export const SAND_BAG_LB = 50;
 export const COVER_SHEET = { lengthIn: 300, widthIn: 120 } as const;
 /** Strip that is bought by the length and cut on site: of a drip groove, and of joints drawn in a slab, in. */
 export const RUN_STICK_IN = 96;
-/** Length of bar that is taken where the job's stock has none, as in the placing of steel, in. */
-export const SHIPPED_BAR_IN = 240;
-/** A bar of the stock is the bar that is wanted where the diameters differ by no more than this, in. */
-export const SAME_BAR_IN = 0.02;
 /** Sizes of stock that differ by no more than this are one, in. */
 export const SAME_SIZE_IN = 0.01;
 /** Steel is cut with cutters, which take nothing away, in. */

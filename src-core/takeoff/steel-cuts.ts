@@ -2,10 +2,11 @@
 import type { SheetList, SheetPiece, StickList, StickPiece } from '../cutting';
 import { cutSheets, cutSticks } from '../cutting';
 import type { Job, Reinforcement } from '../job';
-import type { MeshPlacing, MeshStrip, StockUsed } from '../steel-placing';
+import type { BarLength, MeshPlacing, MeshStrip, StockUsed } from '../steel-placing';
+import { barLengths, SHIPPED_BAR_IN } from '../steel-placing';
 import type { Trace } from '../trace';
 import type { PieceTakeoff } from './piece-takeoff';
-import { CUTTER_KERF_IN, SAME_BAR_IN, SHIPPED_BAR_IN } from './practice';
+import { CUTTER_KERF_IN } from './practice';
 
 /** A strip of mesh of one copy of a piece. */
 export interface MeshPiece extends SheetPiece {
@@ -124,14 +125,10 @@ export function cutBars(job: Job, pieces: readonly PieceTakeoff[]): BarCuts[] {
   }));
 }
 
-/** Lengths of the stock of this diameter, else those that state none, else the shipped one. */
-function barStocks({ stock }: Job, barIn: number) {
-  const bars = stock.flatMap(({ id, kind, lengthIn, thicknessIn, price }) =>
-    kind === 'bar' && lengthIn !== null ? [{ id, lengthIn, thicknessIn, price }] : [],
-  );
-  const same = bars.filter(({ thicknessIn }) => Math.abs((thicknessIn ?? 0) - barIn) <= SAME_BAR_IN);
-  const fitting = same.length > 0 ? same : bars.filter(({ thicknessIn }) => thicknessIn === null);
-  return fitting.length > 0 ? fitting : [{ id: 'bar', lengthIn: SHIPPED_BAR_IN, price: null }];
+/** Lengths of the stock, else the shipped one. */
+function barStocks(job: Job, barIn: number): readonly BarLength[] {
+  const lengths = barLengths(job, barIn);
+  return lengths.length > 0 ? lengths : [{ id: 'bar', lengthIn: SHIPPED_BAR_IN, price: null }];
 }
 
 function copiesOf(copies: number): number[] {

@@ -1,5 +1,5 @@
 import { ToggleButton, ToggleButtonGroup } from 'react-aria-components';
-import type { Paper } from '../../src-core/sheet';
+import type { Paper } from '../../src-core/figure';
 import styles from './EitherChoice.module.css';
 
 interface Choice<Value extends string> {

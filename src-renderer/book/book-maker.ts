@@ -1,6 +1,7 @@
 /** The worker that makes the book, as questions with answers. */
+
+import type { Paper } from '../../src-core/figure';
 import type { Job } from '../../src-core/job';
-import type { Paper } from '../../src-core/sheet';
 import type { BookAnswer, BookPages, FromBookWorker, ToBookWorker } from '../worker/book-messages';
 import type { ListFile } from './list-files';
 

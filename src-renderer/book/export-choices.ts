@@ -1,6 +1,7 @@
 /** What can leave the window, as a list to choose from. What it takes to write each is fetched when it is asked for. */
+
+import type { Paper } from '../../src-core/figure';
 import type { Job } from '../../src-core/job';
-import type { Paper } from '../../src-core/sheet';
 import { textOfJob } from '../state/file-actions';
 import { leavingName } from './file-names';
 import type { LeavingFile } from './leave';

@@ -1,7 +1,7 @@
 /** The pages of the open job's book, made beside the window. */
 import { useEffect, useState } from 'react';
+import type { Paper } from '../../src-core/figure';
 import type { Job } from '../../src-core/job';
-import type { Paper } from '../../src-core/sheet';
 import type { BookPages } from '../worker/book-messages';
 import type { BookMaker, BookProgress } from './book-maker';
 import { openBookMaker } from './book-maker';

@@ -1,5 +1,5 @@
+import { PanelHead } from '../look/PanelHead';
 import { Prose } from '../look/Prose';
-import styles from './BuyHead.module.css';
 
 interface Props {
   readonly jobName: string;
@@ -13,21 +13,12 @@ interface Props {
 /** How much there is to buy, what it comes to as far as prices are known, and whether it is of the drawing as it is. */
 export function BuyHead({ jobName, title, total, state }: Props) {
   return (
-    <header className={styles.head}>
-      <div className={styles.top}>
-        <p className={styles.job} title={jobName}>
-          {jobName}
-        </p>
-        <p className={styles.state} role="status">
-          {state}
-        </p>
-      </div>
-      <h2 className={styles.title}>{title}</h2>
+    <PanelHead about={jobName} state={state} title={title}>
       {total !== '' && (
         <p>
           <Prose text={total} />
         </p>
       )}
-    </header>
+    </PanelHead>
   );
 }

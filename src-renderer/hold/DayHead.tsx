@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Job, Piece } from '../../src-core/job';
 import { dayName } from '../days/day-words';
+import { PanelHead } from '../look/PanelHead';
 import { Prose } from '../look/Prose';
 import { VerdictMark } from '../look/VerdictMark';
 import { useDays } from '../state/day-store';
@@ -25,16 +26,11 @@ export function DayHead({ job, piece, day }: Props) {
   const slab = useMemo(() => slabOnDay(job, piece, day), [job, piece, day]);
   const answer = dayAnswer(day, piece.id, slab, days, finished);
   return (
-    <header className={styles.head}>
-      <div className={styles.top}>
-        <p className={styles.piece} title={piece.name}>
-          {piece.name}
-        </p>
-        <p className={styles.state} role="status">
-          {days.isWorking && day !== null ? 'Checking.' : ''}
-        </p>
-      </div>
-      <h2 className={styles.day}>{day === null ? 'Finished' : `On ${dayName(job.site.calendar, day)}`}</h2>
+    <PanelHead
+      about={piece.name}
+      state={days.isWorking && day !== null ? 'Checking.' : ''}
+      title={day === null ? 'Finished' : `On ${dayName(job.site.calendar, day)}`}
+    >
       <p>
         <strong className={styles.slab}>{slab.title}.</strong> <Prose text={slab.words} />
       </p>
@@ -70,6 +66,6 @@ export function DayHead({ job, piece, day }: Props) {
           )}
         </div>
       )}
-    </header>
+    </PanelHead>
   );
 }

@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import { ProgressBar } from 'react-aria-components';
+import type { Paper } from '../../src-core/figure';
 import type { HostApi } from '../../src-core/host-contract';
-import type { Paper } from '../../src-core/sheet';
 import { BookContents } from '../book/BookContents';
 import type { PagesHandle } from '../book/BookPages';
 import { BookPages } from '../book/BookPages';

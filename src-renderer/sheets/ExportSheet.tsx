@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
+import type { Paper } from '../../src-core/figure';
 import type { HostApi } from '../../src-core/host-contract';
 import type { Job } from '../../src-core/job';
-import type { Paper } from '../../src-core/sheet';
 import type { BookMaker } from '../book/book-maker';
 import { openBookMaker } from '../book/book-maker';
 import { EitherChoice, PAPER_CHOICES } from '../book/EitherChoice';

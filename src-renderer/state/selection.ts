@@ -1,15 +1,10 @@
 /** What is picked out in the drawing; plan, model, list and forms share it. */
+import type { TracePart } from '../../src-core/trace';
 
+/** What a number may come from, but for a section of falsework, and loads. */
 export type Part =
-  | { readonly kind: 'piece' }
-  /** Corner i of the outline, and edge i from corner i to corner i + 1. */
-  | { readonly kind: 'corner'; readonly index: number }
-  | { readonly kind: 'edge'; readonly index: number }
-  | { readonly kind: 'cutout'; readonly id: string }
-  | { readonly kind: 'support'; readonly id: string }
-  | { readonly kind: 'load'; readonly id: string }
-  | { readonly kind: 'steel'; readonly id: string }
-  | { readonly kind: 'joint'; readonly id: string };
+  | Exclude<TracePart, { readonly kind: 'section' }>
+  | { readonly kind: 'load'; readonly id: string };
 
 export interface Selection {
   readonly pieceId: string;

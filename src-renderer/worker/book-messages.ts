@@ -1,6 +1,8 @@
 /** What the window and the worker that makes the book say to each other. One worker is for one job as it stood when it was asked. */
+
+import type { Paper } from '../../src-core/figure';
 import type { Job } from '../../src-core/job';
-import type { ContentsEntry, Paper } from '../../src-core/sheet';
+import type { ContentsEntry } from '../../src-core/sheet';
 import type { ListFile } from '../book/list-files';
 
 export type ToBookWorker =

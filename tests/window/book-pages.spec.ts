@@ -9,7 +9,8 @@ import { bookJson, gatherBook, jobBook } from '../../src-core/book';
 import { cutoutTemplate } from '../../src-core/exports';
 import type { Job } from '../../src-core/job';
 import { readJobText } from '../../src-core/job';
-import type { LaidOutBook, Paper } from '../../src-core/sheet';
+import type { Paper } from '../../src-core/figure';
+import type { LaidOutBook } from '../../src-core/sheet';
 import { layOutBook } from '../../src-core/sheet';
 import { bookHtml, templateHtml } from '../../src-core/sheet-html';
 

@@ -1,8 +1,8 @@
 /** Where a document or a drawing goes, and how it gets there: whole or not at all. */
 import { extname, resolve } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
+import type { Paper } from '../../../src-core/figure';
 import type { Job } from '../../../src-core/job';
-import type { Paper } from '../../../src-core/sheet';
 import type { CliIo } from '../io';
 
 /** Letter for a job in inches, A4 for one in millimetres, unless another is named; null where no such paper is known. */

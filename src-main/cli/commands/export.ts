@@ -1,8 +1,7 @@
 /** `export`: the plan, the model, the slabs or a full-size template as a file for another program or for paper. */
 import { cutoutTemplate, jobGlb, jobStl, planDxf, planSvg } from '../../../src-core/exports';
-import type { Figure } from '../../../src-core/figure';
+import type { Figure, Paper } from '../../../src-core/figure';
 import type { Job } from '../../../src-core/job';
-import type { Paper } from '../../../src-core/sheet';
 import { templateHtml } from '../../../src-core/sheet-html';
 import type { OptionSpec } from '../arguments';
 import { fontCss } from '../book/font-css';

@@ -1,4 +1,5 @@
 /** `falsework`: what holds the wet slabs of a job up, and how it comes out again. */
+
 import type { FalseworkDesign, FalseworkReuse } from '../../../src-core/falsework';
 import { designFalsework, designJob, falseworkPatch } from '../../../src-core/falsework';
 import type { Job } from '../../../src-core/job';
@@ -8,6 +9,7 @@ import type { CliIo, Command } from '../io';
 import { EXIT } from '../io';
 import { openJob } from '../open-job';
 import { falseworkReport } from '../report/falsework-report';
+import { finite } from '../report/finite';
 
 const OPTIONS = {
   json: { takes: null },
@@ -78,10 +80,4 @@ function falseworkJson(
     notice: NOTICE,
   };
   return `${JSON.stringify(report, finite, 2)}\n`;
-}
-
-/** JSON would write NaN as null and hide it, so it is refused. */
-function finite(key: string, value: unknown): unknown {
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
-  return value;
 }

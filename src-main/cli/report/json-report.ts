@@ -1,8 +1,10 @@
 /** Everything that a check found, as JSON in core units: inch, pound-force, psi, pound, day. */
+
 import type { Job } from '../../../src-core/job';
 import { NOTICE } from '../../../src-core/report';
 import type { JobResult } from '../../../src-core/verdict';
 import type { Progress } from '../progress';
+import { finite } from './finite';
 
 export interface JsonContext {
   readonly version: string;
@@ -26,13 +28,12 @@ export function jsonReport(result: JobResult, { version, job, seconds, progress 
   return `${JSON.stringify(report, plain, 2)}\n`;
 }
 
-/** Typed arrays as plain ones. JSON would write NaN as null and hide it, so it is refused. */
+/** Typed arrays as plain ones, every number finite. */
 function plain(key: string, value: unknown): unknown {
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
   if (value instanceof Float64Array || value instanceof Uint8Array || value instanceof Int32Array) {
     return Array.from(value);
   }
-  return value;
+  return finite(key, value);
 }
 
 function rounded(seconds: number | null): number | null {

@@ -2,6 +2,7 @@
 import type { Job } from '../../../src-core/job';
 import { NOTICE } from '../../../src-core/report';
 import type { JobTakeoff } from '../../../src-core/takeoff';
+import { finite } from './finite';
 
 /** The whole take-off. */
 export function listJson(job: Job, takeoff: JobTakeoff, version: string): string {
@@ -20,10 +21,4 @@ export function listJson(job: Job, takeoff: JobTakeoff, version: string): string
     notice: NOTICE,
   };
   return `${JSON.stringify(report, finite, 2)}\n`;
-}
-
-/** JSON would write NaN as null and hide it, so it is refused. */
-function finite(key: string, value: unknown): unknown {
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
-  return value;
 }

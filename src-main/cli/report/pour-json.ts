@@ -3,6 +3,7 @@ import type { Job } from '../../../src-core/job';
 import type { Pour, PourPlan } from '../../../src-core/pour';
 import { tickIdOf } from '../../../src-core/pour';
 import { NOTICE } from '../../../src-core/report';
+import { finite } from './finite';
 import { pourFindings, stopsThePour } from './pour-findings';
 
 /** The whole plan; every item has its id, and its trace into the drawing where it has one. */
@@ -34,10 +35,4 @@ function withTicks(pour: Pour, done: ReadonlySet<string>): object {
     batches: batches.map(ticked),
     clock: clock === null ? null : { ...clock, finish: clock.finish.map(ticked) },
   };
-}
-
-/** JSON would write NaN as null and hide it, so it is refused. */
-function finite(key: string, value: unknown): unknown {
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
-  return value;
 }

@@ -3,6 +3,7 @@ import type { Job } from '../../../src-core/job';
 import { NOTICE } from '../../../src-core/report';
 import type { CheckedMoment, NoSwap, SwapResult } from '../../../src-core/sequence';
 import { SIZE_CAUTION } from '../../../src-core/sequence';
+import { finite } from './finite';
 
 export interface SwapFacts {
   readonly version: string;
@@ -51,10 +52,4 @@ function pieceOf(result: SwapResult | NoSwap): object {
 
 function momentOf({ checks, ...moment }: CheckedMoment): object {
   return { ...moment, checks: checks.map(({ workings: _, ...check }) => check) };
-}
-
-/** JSON would write NaN as null and hide it, so it is refused. */
-function finite(key: string, value: unknown): unknown {
-  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`${key} is ${value}`);
-  return value;
 }

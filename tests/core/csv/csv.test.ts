@@ -1,32 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { csvOf } from '../../../src-core/csv';
-
-/** RFC 4180, section 2, read back letter by letter. */
-function readCsv(text: string): string[][] {
-  const rows: string[][] = [];
-  let row: string[] = [];
-  let cell = '';
-  let isQuoted = false;
-  for (let i = 0; i < text.length; i++) {
-    const letter = text[i]!;
-    if (isQuoted) {
-      if (letter !== '"') cell += letter;
-      else if (text[i + 1] === '"') cell += text[++i];
-      else isQuoted = false;
-    } else if (letter === '"') isQuoted = true;
-    else if (letter === ',') {
-      row.push(cell);
-      cell = '';
-    } else if (letter === '\r' && text[i + 1] === '\n') {
-      rows.push([...row, cell]);
-      row = [];
-      cell = '';
-      i++;
-    } else cell += letter;
-  }
-  expect({ cell, row, isQuoted }).toEqual({ cell: '', row: [], isQuoted: false });
-  return rows;
-}
+import { readCsv } from '../../support/read-csv';
 
 describe('a table as comma-separated text', () => {
   test('the three worked lines of RFC 4180, section 2, come out as printed there', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { CutoutTemplate, Paper, TemplatePage } from '../../../src-core/exports';
+import type { CutoutTemplate, TemplatePage } from '../../../src-core/exports';
 import { cutoutTemplate } from '../../../src-core/exports';
-import type { Mark, PaperPoint } from '../../../src-core/figure';
+import type { Mark, Paper, PaperPoint } from '../../../src-core/figure';
 import type { Job } from '../../../src-core/job';
 import { cutoutInPlan } from '../../../src-core/job';
 import type { Point, Segment } from '../../../src-core/outline';

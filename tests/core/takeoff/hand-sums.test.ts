@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { jobTakeoff, linesOf, listCsv } from '../../../src-core/takeoff';
 import { rectangle } from '../../support/pieces';
-import { lineOf, readCsv, SQUARE, sinkJob } from './cases';
+import { readCsv } from '../../support/read-csv';
+import { lineOf, SQUARE, sinkJob } from './cases';
 
 /** Worked by hand; sizes of rolls, boxes and tubes are common sizes. */
 describe('a slab of 60 x 24 x 2 in with a sink of 20 x 12 in', () => {

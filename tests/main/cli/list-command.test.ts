@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { readCsv } from '../../core/takeoff/cases';
+import { readCsv } from '../../support/read-csv';
 import { smallJob, withValue } from '../../support/small-job';
 import { type CliOutcome, runHere, withFolder } from './run-here';
 

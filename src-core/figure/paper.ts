@@ -1,4 +1,4 @@
-/** Sheets that a template is printed on. */
+/** Sheets that the build book and templates are printed on. */
 import { MM_PER_IN } from '../units';
 
 export type Paper = 'letter' | 'a4';
