@@ -5,14 +5,15 @@ import type { HostApi } from '../../src-core/host-contract';
 import { BookContents } from '../book/BookContents';
 import type { PagesHandle } from '../book/BookPages';
 import { BookPages } from '../book/BookPages';
-import { EitherChoice, PAPER_CHOICES } from '../book/EitherChoice';
 import { bookTitle, leavingName } from '../book/file-names';
 import { embeddedFontCss, linkedFontCss } from '../book/font-faces';
 import { HTML_TYPE, saveFile, savePdf } from '../book/leave';
 import { pageDoors } from '../book/page-doors';
+import { PAPER_CHOICES } from '../book/paper-choices';
 import { useBook } from '../book/use-book';
 import { useLeaving } from '../book/use-leaving';
 import { Button } from '../look/Button';
+import { Choice } from '../look/Choice';
 import { useJob } from '../state/store-context';
 import styles from './BuildBookSheet.module.css';
 import { SheetBody } from './SheetBody';
@@ -73,7 +74,7 @@ export function BuildBookSheet({ host, onClose }: Props) {
       }
     >
       <div className={styles.head}>
-        <EitherChoice label="Paper" value={paper} choices={PAPER_CHOICES} onChange={setPaper} />
+        <Choice label="Paper" choices={PAPER_CHOICES} chosen={paper} onChoose={setPaper} />
         {pages !== null && <p className={styles.count}>{pages.count} pages</p>}
       </div>
       {leaving.trouble !== null && <Trouble sentence={leaving.trouble} />}

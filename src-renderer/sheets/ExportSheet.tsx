@@ -4,7 +4,6 @@ import type { HostApi } from '../../src-core/host-contract';
 import type { Job } from '../../src-core/job';
 import type { BookMaker } from '../book/book-maker';
 import { openBookMaker } from '../book/book-maker';
-import { EitherChoice, PAPER_CHOICES } from '../book/EitherChoice';
 import type { ExportRow } from '../book/ExportGroup';
 import { ExportGroup } from '../book/ExportGroup';
 import type { FileChoice, TemplateChoice, TemplateWish } from '../book/export-choices';
@@ -21,9 +20,11 @@ import type { Left } from '../book/leave';
 import { saveFile, savePdf } from '../book/leave';
 import type { ListId } from '../book/list-files';
 import { pageDoors } from '../book/page-doors';
+import { PAPER_CHOICES } from '../book/paper-choices';
 import { useLeaving } from '../book/use-leaving';
 import { modelPicture, planPicture, showsModel } from '../book/view-picture';
 import { Button } from '../look/Button';
+import { Choice } from '../look/Choice';
 import { useJob } from '../state/store-context';
 import styles from './ExportSheet.module.css';
 import { SheetBody } from './SheetBody';
@@ -34,9 +35,9 @@ interface Props {
   readonly onClose: () => void;
 }
 
-const SIDES: readonly { readonly id: TemplateWish['seenFrom']; readonly words: string }[] = [
-  { id: 'above', words: 'From above' },
-  { id: 'below', words: 'From below' },
+const SIDES: readonly { readonly id: TemplateWish['seenFrom']; readonly label: string }[] = [
+  { id: 'above', label: 'From above' },
+  { id: 'below', label: 'From below' },
 ];
 
 /** Everything of the job that can leave the window. */
@@ -105,8 +106,8 @@ export function ExportSheet({ host, onClose }: Props) {
             underside.
           </p>
           <div className={styles.choices}>
-            <EitherChoice label="Paper" value={paper} choices={PAPER_CHOICES} onChange={setPaper} />
-            <EitherChoice label="Seen from" value={seenFrom} choices={SIDES} onChange={setSeenFrom} />
+            <Choice label="Paper" choices={PAPER_CHOICES} chosen={paper} onChoose={setPaper} />
+            <Choice label="Seen from" choices={SIDES} chosen={seenFrom} onChoose={setSeenFrom} />
           </div>
         </ExportGroup>
       )}

@@ -1,11 +1,11 @@
 /** `apply`: writes the job with one of the changes that `check --remedies` offers. */
 import { resolve } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
 import type { Job } from '../../../src-core/job';
 import type { Change } from '../../../src-core/remedies';
 import { applyChange } from '../../../src-core/remedies';
 import { checkJob } from '../../../src-core/verdict';
 import type { OptionSpec } from '../arguments';
+import { writeOut } from '../book/output-file';
 import type { CliIo, Command } from '../io';
 import { EXIT, refuse } from '../io';
 import { openJob } from '../open-job';
@@ -54,13 +54,8 @@ async function runApply(args: readonly string[], io: CliIo): Promise<number> {
     ]);
   }
   const changed = applyChange(job, change);
-  try {
-    await writeFileAtomic(resolve(io.currentFolder, out), `${JSON.stringify(changed, null, 2)}\n`);
-  } catch (cause) {
-    return refuse(io, [
-      `${out}: The file cannot be written: ${cause instanceof Error ? cause.message : String(cause)}`,
-    ]);
-  }
+  const trouble = await writeOut(io, out, `${JSON.stringify(changed, null, 2)}\n`);
+  if (trouble !== null) return refuse(io, [trouble]);
   io.out.write(`${out}: ${change.title}. Worst ratio ${change.worstRatio.toFixed(2)}.\n`);
   return EXIT.allHolds;
 }
