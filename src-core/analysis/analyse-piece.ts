@@ -20,7 +20,7 @@ export type AnalyseResult =
 export function analysePiece(job: Job, piece: Piece, options: AnalyseOptions): AnalyseResult {
   const result = preparePiece(job, piece, options);
   return result.ok
-    ? { ok: true, analysis: analysePrepared(result.prepared, options.mostFactorisations) }
+    ? { ok: true, analysis: analysePrepared(result.prepared, options.quick?.mostFactorisations) }
     : result;
 }
 

@@ -3,7 +3,7 @@ export { analysePiece, caseField } from './analyse-piece';
 export { stands } from './bearings';
 export { airOnDayC, concreteState, FINISHED_AGE_DAYS, strengthOf } from './concrete-state';
 export { meshSizeFor } from './meshed-piece';
-export type { AnalyseOptions, PreparedPiece, PrepareResult } from './prepare-piece';
+export type { AnalyseOptions, PreparedPiece, PrepareResult, QuickLook } from './prepare-piece';
 export { preparePiece } from './prepare-piece';
 export type { Printers } from './print';
 export { printersOf, printPlace } from './print';

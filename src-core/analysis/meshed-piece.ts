@@ -48,13 +48,20 @@ export type MeshResult =
   | { readonly ok: true; readonly meshed: MeshedPiece }
   | { readonly ok: false; readonly cannot: CannotAnalyse };
 
-/** Meshes a piece so that every contact point of `supports` is a node. `meshSizeIn` null takes the piece's own size. */
+export interface MeshOptions {
+  /** null takes the piece's own size. */
+  readonly meshSizeIn: number | null;
+  readonly mostContacts?: number | undefined;
+  /** Contact points nearer than this to one another share a node; left out, only those that are one point. */
+  readonly mergeContactsIn?: number | undefined;
+}
+
+/** Meshes a piece so that every contact point of `supports` is a node. */
 export function meshPiece(
   job: Job,
   piece: Piece,
   supports: readonly Support[],
-  meshSizeIn: number | null,
-  mostContacts?: number,
+  { meshSizeIn, mostContacts, mergeContactsIn }: MeshOptions,
 ): MeshResult {
   const mix = job.mixes.find((candidate) => candidate.id === piece.mixId);
   if (mix === undefined) return cannot('shape', `No mix "${piece.mixId}" is in the job.`);
@@ -71,6 +78,7 @@ export function meshPiece(
     fixedPoints: plans.flatMap(({ spots }) => spots.map(({ at }) => at)),
     segments: [],
     sizeIn,
+    mergeIn: mergeContactsIn,
   });
   if (!meshed.ok) return cannot('mesh', meshed.problem.sentence);
   const { mesh } = meshed;
@@ -88,7 +96,7 @@ export function meshPiece(
       weight: weigh(piece, mix, region, carried),
       carried,
       plans,
-      ...numberContacts(plans, meshed.fixedNodes),
+      ...numberContacts(plans, mesh, meshed.fixedNodes),
     },
   };
 }
@@ -166,6 +174,7 @@ export function armsOf({ bearings, alongArmIn }: BearingSet): ArmFlexibility {
 
 function numberContacts(
   plans: readonly BearingPlan[],
+  mesh: PlateMesh,
   fixedNodes: Int32Array,
 ): Pick<BearingSet, 'bearings' | 'contacts' | 'alongArmIn'> {
   const contacts: Contact[] = [];
@@ -180,7 +189,7 @@ function numberContacts(
       alongArmIn.push(spot.alongArmIn);
       contacts.push({
         node,
-        at: spot.at,
+        at: { xIn: mesh.xIn[node]!, yIn: mesh.yIn[node]! },
         bearing: index,
         acts: spot.acts,
         lowLbfPerIn: spot.lowLbfPerIn,

@@ -30,15 +30,23 @@ import type {
   Stability,
 } from './types';
 
+/** What a look while something is dragged may spare, at the cost of some hundredths of a ratio. */
+export interface QuickLook {
+  /** About how many places of the roving patch are tried. */
+  readonly rovingPlaces: number;
+  /** Factorisations at the most, the uncracked one included. */
+  readonly mostFactorisations: number;
+  /** Contact points nearer than this to one another share a node, such as those of two panels side by side. */
+  readonly mergeContactsIn: number;
+}
+
 export interface AnalyseOptions {
   /** Day of the job, or null for the finished state at 28 days. */
   readonly day: number | null;
   /** Mesh size; null takes the piece's own (about 4,000 nodes at most, 1 in at the finest). */
   readonly meshSizeIn: number | null;
-  /** About how many places of the roving patch are tried; left out, as many as a verdict needs. */
-  readonly rovingPlaces?: number;
-  /** Factorisations at the most, the uncracked one included; left out, as many as a verdict needs. */
-  readonly mostFactorisations?: number;
+  /** What is spared for a quick look; left out, nothing. */
+  readonly quick?: QuickLook | undefined;
   /**
    * A moment of the swap: ids of the supports that stand, whatever their days say, under self weight and the working load. The
    * contact points of every support of the piece are then nodes, so that all moments of a piece share one mesh.
@@ -84,10 +92,11 @@ export function preparePiece(job: Job, piece: Piece, options: AnalyseOptions): P
   if (early !== null) return early;
   const supports =
     standing === undefined ? piece.supports.filter((support) => stands(support, day)) : piece.supports;
-  const result =
-    standing === undefined
-      ? meshPiece(job, piece, supports, options.meshSizeIn)
-      : meshPiece(job, piece, supports, options.meshSizeIn, MOST_CONTACTS_OF_ALL);
+  const result = meshPiece(job, piece, supports, {
+    meshSizeIn: options.meshSizeIn,
+    mostContacts: standing === undefined ? undefined : MOST_CONTACTS_OF_ALL,
+    mergeContactsIn: options.quick?.mergeContactsIn,
+  });
   if (!result.ok) return result;
   const { meshed } = result;
   const set = standing === undefined ? meshed : standingSet(meshed, (id) => standing.includes(id));
@@ -115,7 +124,7 @@ export function notCast(
 export function completePiece(
   meshed: MeshedPiece,
   set: BearingSet,
-  { day, standing, rovingPlaces }: Pick<AnalyseOptions, 'day' | 'standing' | 'rovingPlaces'>,
+  { day, standing, quick }: Pick<AnalyseOptions, 'day' | 'standing' | 'quick'>,
   plateOf: (concrete: ConcreteState, addArms: ArmFlexibility) => PlateState,
   ready?: { readonly loads: LoadSet; readonly freeOf: (state: PlateState) => FreeDeflections },
 ): PrepareResult {
@@ -133,7 +142,7 @@ export function completePiece(
         piece,
         region,
         shape.axisRad,
-        rovingSpacingIn(weight.areaIn2, rovingPlaces ?? ROVING_PLACES),
+        rovingSpacingIn(weight.areaIn2, quick?.rovingPlaces ?? ROVING_PLACES),
         besides(shape),
         printersOf(job),
       );

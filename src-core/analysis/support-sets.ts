@@ -41,7 +41,10 @@ export type SupportSetsResult =
 
 /** Meshes and factors a piece for all moments of it. `meshSizeIn` null takes the piece's own size. */
 export function layOutSupports(job: Job, piece: Piece, meshSizeIn: number | null): SupportSetsResult {
-  const result = meshPiece(job, piece, piece.supports, meshSizeIn, MOST_CONTACTS_OF_ALL);
+  const result = meshPiece(job, piece, piece.supports, {
+    meshSizeIn,
+    mostContacts: MOST_CONTACTS_OF_ALL,
+  });
   if (!result.ok) return result;
   const { meshed } = result;
   const { mix, mesh, layout, locate, region, weight, carried } = meshed;

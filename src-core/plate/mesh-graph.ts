@@ -18,7 +18,7 @@ export interface GraphEdge {
   readonly isRing: boolean;
 }
 
-/** Points nearer to one another than this are one node; a point nearer to an edge than this lies on it. */
+/** Points nearer to one another than this are one node; a point nearer to an edge than this lies on it. A rough mesh may take more. */
 export const MERGE_IN = 0.02;
 
 /** Segments bend to the vertices that they pass within the merging distance; a cap on how often one is cut. */
@@ -26,12 +26,14 @@ const MAX_CUTS = 400;
 
 /**
  * Lays fixed points and segments on the rings (inches). Fixed points go first, in the order given, so that a
- * segment bends to them and not the reverse; the parts of a segment outside the slab are left out.
+ * segment bends to them and not the reverse; the parts of a segment outside the slab are left out. `mergeIn` is how near fixed
+ * points become one vertex.
  */
 export function buildGraph(
   rings: readonly Ring[],
   fixedPoints: readonly MeshPoint[],
   segments: readonly MeshSegment[],
+  mergeIn = MERGE_IN,
 ): MeshGraph {
   const graph: MeshGraph = {
     xIn: [],
@@ -48,7 +50,7 @@ export function buildGraph(
     }
   }
   for (const [i, point] of fixedPoints.entries()) {
-    graph.fixedVertices[i] = placeVertex(graph, rings, point.xIn, point.yIn);
+    graph.fixedVertices[i] = placeVertex(graph, rings, point.xIn, point.yIn, mergeIn);
   }
   for (const segment of segments) {
     for (const [from, to] of insideParts(graph, rings, segment)) {
@@ -61,10 +63,16 @@ export function buildGraph(
 }
 
 /** Vertex at a point: one near enough, else one on an edge near enough, which it splits, else a new one; -1 outside. */
-function placeVertex(graph: MeshGraph, rings: readonly Ring[], xIn: number, yIn: number): number {
+function placeVertex(
+  graph: MeshGraph,
+  rings: readonly Ring[],
+  xIn: number,
+  yIn: number,
+  mergeIn = MERGE_IN,
+): number {
   const { xIn: vx, yIn: vy, edges } = graph;
   let nearest = -1;
-  let nearestIn = MERGE_IN;
+  let nearestIn = mergeIn;
   for (let v = 0; v < vx.length; v++) {
     const awayIn = Math.hypot(vx[v]! - xIn, vy[v]! - yIn);
     if (awayIn < nearestIn) {
@@ -74,7 +82,7 @@ function placeVertex(graph: MeshGraph, rings: readonly Ring[], xIn: number, yIn:
   }
   if (nearest >= 0) return nearest;
   let onEdge = -1;
-  nearestIn = MERGE_IN;
+  nearestIn = mergeIn;
   for (let e = 0; e < edges.length; e++) {
     const { a, b } = edges[e]!;
     const awayIn = segmentDistanceIn(xIn, yIn, vx[a]!, vy[a]!, vx[b]!, vy[b]!);

@@ -1,5 +1,5 @@
 import { triangulateSketch } from './mesh-constrain';
-import { buildGraph } from './mesh-graph';
+import { buildGraph, MERGE_IN } from './mesh-graph';
 import { type LatticeFrame, latticeFrame, toFrame } from './mesh-lattice';
 import { refineNarrow } from './mesh-refine';
 import {
@@ -33,8 +33,10 @@ export interface PlateMesh {
 export interface MeshInput {
   readonly outer: readonly MeshPoint[];
   readonly holes: readonly (readonly MeshPoint[])[];
-  /** Points that become nodes, such as contact points; one nearer than 0.02 in to an edge moves onto it. */
+  /** Points that become nodes, such as contact points; those nearer than `mergeIn` share one, and move onto an edge as near. */
   readonly fixedPoints: readonly MeshPoint[];
+  /** 0.02 in where left out. More spares a rough mesh the small triangles between points that lie close together. */
+  readonly mergeIn?: number | undefined;
   /** Lines inside the slab that triangles do not cross; what lies outside is left out. */
   readonly segments: readonly MeshSegment[];
   readonly sizeIn: number;
@@ -77,6 +79,7 @@ export function meshRegion(input: MeshInput): MeshResult {
     rings,
     order.map((i) => input.fixedPoints[i]!),
     placesInOrder(frame, input.segments.map(middleOf)).map((i) => input.segments[i]!),
+    input.mergeIn ?? MERGE_IN,
   );
   const field = spacingField(graph, input.sizeIn);
   const working = triangulateSketch(sketchNodes(rings, graph, frame, field));

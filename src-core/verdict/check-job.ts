@@ -1,5 +1,5 @@
 /** The load check of a whole job: the one entry that the command line, the window and the build book call. */
-import type { Bound, PieceAnalysis } from '../analysis';
+import type { Bound, PieceAnalysis, QuickLook } from '../analysis';
 import type { Check, Level, Limits, Need } from '../checks';
 import { checkPiece, DEFAULT_LIMITS, stands, worse, worstLevel } from '../checks';
 import type { Job, Piece } from '../job';
@@ -23,10 +23,8 @@ export interface CheckJobOptions {
   readonly pieceId?: string | null;
   /** Mesh size for every piece; null takes each piece's own. */
   readonly meshSizeIn?: number | null;
-  /** About how many places of the roving patch are tried, for a quick look; left out, as many as a verdict needs. */
-  readonly rovingPlaces?: number;
-  /** Factorisations a piece at the most, for a quick look; left out, as many as a verdict needs. */
-  readonly mostFactorisations?: number;
+  /** What is spared for a quick look; left out, nothing. */
+  readonly quick?: QuickLook | undefined;
   /** How many passing changes to look for where a piece does not stand: none, the first (for its words), or one of each kind. */
   readonly changes?: 'none' | 'first' | 'all';
   /** Whether the moments between pour and hand-over are looked at too, where no day is asked for; true where left out. */
@@ -97,14 +95,8 @@ export function checkOnePiece(job: Job, piece: Piece, options: CheckJobOptions =
 /** The checks of one piece and its verdict, before any change is looked for. */
 export function lookAtPiece(job: Job, piece: Piece, options: CheckJobOptions = {}): CheckedOne {
   const limits = options.limits ?? DEFAULT_LIMITS;
-  const { day = null, meshSizeIn = null, rovingPlaces, mostFactorisations } = options;
-  const asked = {
-    day,
-    meshSizeIn,
-    ...(rovingPlaces === undefined ? {} : { rovingPlaces }),
-    ...(mostFactorisations === undefined ? {} : { mostFactorisations }),
-  };
-  const { analysis, checks } = checkPiece(job, piece, asked, limits);
+  const { day = null, meshSizeIn = null, quick } = options;
+  const { analysis, checks } = checkPiece(job, piece, { day, meshSizeIn, quick }, limits);
   const result: PieceResult = {
     id: piece.id,
     name: piece.name,

@@ -3,13 +3,13 @@ import type { Job, Piece } from '../../src-core/job';
 import type { PieceResult } from '../../src-core/verdict';
 import type { Lane } from '../worker/lane';
 import { openLane } from '../worker/lane';
-import type { FromWorker } from '../worker/messages';
+import type { FromWorker, Quality } from '../worker/messages';
 import type { PieceVerdict } from './verdict-store';
 import { useVerdicts } from './verdict-store';
 import type { WindowStore } from './window-store';
 
 /** A drag that rests this long is taken for done, ms. */
-const REST_MS = 300;
+const REST_MS = 200;
 /** A quick look may be this many changes behind when it answers. */
 const MOST_ON_THE_WAY = 100;
 
@@ -152,7 +152,7 @@ function openLoop(store: WindowStore): Loop {
     const start = changedAtMs.get(run);
     // from the change to its answer, for the browser's own timeline
     if (start !== undefined)
-      performance.measure(`${quality} verdict`, { start, detail: { pieceId: result.id } });
+      performance.measure(measured(quality, isSearching), { start, detail: { pieceId: result.id } });
   }
 
   function takeChange({ run, change }: Extract<FromWorker, { kind: 'change' }>) {
@@ -231,6 +231,11 @@ function openLoop(store: WindowStore): Loop {
       fine.close();
     },
   };
+}
+
+function measured(quality: Quality, isSearching: boolean): string {
+  if (quality === 'coarse') return 'coarse verdict';
+  return isSearching ? 'fine verdict' : 'fine verdict with the way there';
 }
 
 /** Ids of the pieces whose answer may differ between two jobs. */

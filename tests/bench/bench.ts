@@ -5,7 +5,8 @@ import { analysePiece, preparePiece } from '../../src-core/analysis';
 import { checkPiece, DEFAULT_LIMITS } from '../../src-core/checks';
 import type { Job } from '../../src-core/job';
 import { readJobText } from '../../src-core/job';
-import { checkJob } from '../../src-core/verdict';
+import { checkJob, lookAtPiece } from '../../src-core/verdict';
+import { QUICK_LOOK } from '../../src-renderer/worker/quick-look';
 import { calculixPlate } from '../reference/calculix/plate';
 import { ccxVersion } from '../reference/calculix/run';
 import { counter, crackedCounter } from './bench-jobs';
@@ -85,6 +86,10 @@ function main(): void {
   console.log(describePiece('Counter 12 ft by 25-1/2 in, 1-1/2 in thick', plain));
   const uncracked = time(() => full(plain));
   print('full check, uncracked', uncracked);
+  print(
+    'quick look, as during a drag',
+    time(() => lookAtPiece(plain, plain.pieces[0]!, QUICK_LOOK)),
+  );
   console.log(describePiece('The same 1 in thick, mesh, no rails', steel));
   const cracked = time(() => full(steel));
   print('full check, cracked', cracked);

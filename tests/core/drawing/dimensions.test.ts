@@ -140,7 +140,7 @@ describe('overhang dimensions', () => {
     const job = exampleJob('boathouse-galley');
     let read = 0;
     for (const piece of job.pieces) {
-      const result = preparePiece(job, piece, { day: null, meshSizeIn: 3, rovingPlaces: 4 });
+      const result = preparePiece(job, piece, { day: null, meshSizeIn: 3 });
       if (!result.ok) continue;
       for (const { edge, lengthIn } of overhangDimensions(piece).map((one) => ({
         edge: Number(one.key.split('-')[1]),

@@ -174,6 +174,18 @@ describe('fixed points', () => {
     expect(fixedNodes[4]).not.toBe(fixedNodes[0]);
   });
 
+  test('asked to merge what lies within 1 in, a rough mesh puts two panels side by side on one node, and one beside the edge on it', () => {
+    const fixedPoints = points([29.6, 10], [30.35, 10], [25, 0.4], [39.5, 19.5], [33, 10]);
+    const rough = { ...slab, fixedPoints, sizeIn: 6 };
+    const { mesh, fixedNodes } = mustMesh({ ...rough, mergeIn: 1 });
+    expect(fixedNodes[1]).toBe(fixedNodes[0]);
+    expect(nodeAt(mesh, fixedNodes[2]!)).toEqual([25, 0]);
+    expect(nodeAt(mesh, fixedNodes[3]!)).toEqual([40, 20]);
+    expect(nodeAt(mesh, fixedNodes[4]!)).toEqual([33, 10]);
+    expect(validateMesh(mesh, slab)).toEqual([]);
+    expect(mesh.xIn.length).toBeLessThan(0.6 * mustMesh(rough).mesh.xIn.length);
+  });
+
   test('a point off the slab or in the cutout has no node', () => {
     const { fixedNodes } = mustMesh({
       ...slab,

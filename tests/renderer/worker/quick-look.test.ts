@@ -8,12 +8,16 @@ import { QUICK_LOOK } from '../../../src-renderer/worker/quick-look';
 /** A piece this near a limit may fall to either side of it at a quick look. */
 const NEAR_A_LIMIT = 0.1;
 
+function mustRead(file: string) {
+  const reading = readJobText(readFileSync(`assets/jobs/${file}`, 'utf8'));
+  if (!reading.ok) throw new Error(`${file} cannot be read`);
+  return reading;
+}
+
 test.each(readdirSync('assets/jobs'))(
   '%s: a quick look names the rung of the whole check, but near a limit',
   (file) => {
-    const reading = readJobText(readFileSync(`assets/jobs/${file}`, 'utf8'));
-    if (!reading.ok) throw new Error(`${file} cannot be read`);
-    const { job } = reading;
+    const { job } = mustRead(file);
     for (const piece of job.pieces) {
       const whole = lookAtPiece(job, piece).result;
       const ratio = governingCheck(whole.checks)?.ratio ?? 0;
@@ -23,3 +27,16 @@ test.each(readdirSync('assets/jobs'))(
     }
   },
 );
+
+test('panels of neighbouring cabinets that share a node at a quick look each carry their own part, and all of it is the weight', () => {
+  const { job } = mustRead('straight-counter.json');
+  const quick = lookAtPiece(job, job.pieces[0]!, QUICK_LOOK).result;
+  const whole = lookAtPiece(job, job.pieces[0]!).result;
+  const dead = quick.reactions.filter(({ bound }) => bound === 'high').map(({ deadLbf }) => deadLbf);
+  expect(dead).toHaveLength(4);
+  expect(dead.reduce((sum, lbf) => sum + lbf, 0)).toBeCloseTo(quick.weightLb, 6);
+  const [first, second] = dead;
+  const ofWhole = whole.reactions.filter(({ bound }) => bound === 'high').map(({ deadLbf }) => deadLbf);
+  expect(Math.abs(first! / ofWhole[0]! - 1)).toBeLessThan(0.1);
+  expect(Math.abs(second! / ofWhole[1]! - 1)).toBeLessThan(0.1);
+});
