@@ -8,8 +8,10 @@ export {
   solveMany,
 } from './band-solve';
 export { bendingMatrix, crackedBendingMatrix, plateRigidity } from './bending-matrix';
-export type { ContactLinks, ContactSolution, ContactSystem } from './contact';
-export { prepareContact, resultantOf, solveContact } from './contact';
+export type { ContactSolution } from './contact';
+export { solveContact } from './contact';
+export type { ContactLinks, ContactSystem } from './contact-system';
+export { prepareContact, resultantOf } from './contact-system';
 export type { AveragingWeights, MomentTensor } from './design-moments';
 export {
   applyAveragingWeights,
