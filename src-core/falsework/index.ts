@@ -4,6 +4,7 @@ export { arrangementsOf, DEFAULT_CHOICES, joistCount, sectionSpread } from './ar
 export type { Bill, BillLine, BillPanel } from './bill';
 export { billOf, billPrice, legCount } from './bill';
 export type { CarriedSection, LegLoad, LoadedStick } from './carry';
+export { serviceOf } from './carry';
 export type { CheapestSection } from './cheapest';
 export { cheapestSection, priceArrangement } from './cheapest';
 export type { LateralDesign } from './check-lateral';

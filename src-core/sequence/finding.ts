@@ -4,6 +4,7 @@ import type { Level } from '../checks';
 export type SwapFindingId =
   | 'cabinet-height'
   | 'feet-rating'
+  | 'leg-column'
   | 'sink-passage'
   | 'way-in'
   | 'section-way-out'

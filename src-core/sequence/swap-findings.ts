@@ -6,6 +6,7 @@ import { cabinetHeight } from './cabinet-heights';
 import type { SwapCheck } from './check-swap';
 import { earliestDays } from './earliest-days';
 import type { SwapFinding } from './finding';
+import { legColumns } from './leg-columns';
 import { sinkPassages } from './sink-passage';
 import { daysThatDisagree, openSteps, propsLeftBehind, sectionWaysOut, waysIn } from './ways-in';
 
@@ -24,7 +25,7 @@ export function swapFindings(job: Job, check: SwapCheck): SwapFinding[] {
     ...propsLeftBehind(open),
     ...daysThatDisagree(open),
   ]);
-  return [...byStep, ...tooEarly(job, piece), protection(piece)];
+  return [...byStep, ...legColumns(job, piece, check), ...tooEarly(job, piece), protection(piece)];
 }
 
 function cabinetsIn(piece: Piece, ids: readonly string[]): CabinetSupport[] {
