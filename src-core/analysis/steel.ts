@@ -1,6 +1,7 @@
 /** The steel that counts: layers of bars and wires with their direction and true depth. */
 import { crackedDepth, crackedInertia, modularRatio, STEEL_MODULUS_PSI } from '../concrete';
 import type { Piece, Reinforcement } from '../job';
+import { steelSets } from '../job';
 import type { Point } from '../outline';
 import { isPointInPolygon } from '../outline';
 import type { Face } from './types';
@@ -23,58 +24,24 @@ export interface SteelLayer {
 /** Below this share of a right direction a bar adds nothing worth counting. */
 const NEGLIGIBLE_AREA_IN2_PER_IN = 1e-6;
 
-/** Layers that count for strength; fabric and fibre count zero. Main wires of a mesh lie above the plane of contact. */
+/** Layers that count for strength, one a direction; fabric and fibre count zero. */
 export function steelLayers(piece: Piece): SteelLayer[] {
   return piece.reinforcement.flatMap(layersOf);
 }
 
 function layersOf(steel: Reinforcement): SteelLayer[] {
-  switch (steel.kind) {
-    case 'fabric':
-    case 'fibre':
-      return [];
-    case 'bars':
-      return [
-        {
-          reinforcementId: steel.id,
-          words: steel.label ?? steel.id,
-          areaIn2PerIn: steel.areaIn2 / steel.spacingIn,
-          depthFromTopIn: steel.depthIn,
-          barIn: steel.barIn,
-          spacingIn: steel.spacingIn,
-          yieldPsi: steel.yieldPsi,
-          barRad: radians(steel.angleDeg),
-          corners: steel.corners,
-        },
-      ];
-    case 'mesh': {
-      const layer = (
-        wireIn: number,
-        spacingIn: number,
-        angleDeg: number,
-        depthFromTopIn: number,
-      ): SteelLayer => ({
-        reinforcementId: steel.id,
-        words: steel.label ?? steel.id,
-        areaIn2PerIn: (Math.PI * wireIn ** 2) / 4 / spacingIn,
-        depthFromTopIn,
-        barIn: wireIn,
-        spacingIn,
-        yieldPsi: steel.yieldPsi,
-        barRad: radians(angleDeg),
-        corners: null,
-      });
-      return [
-        layer(steel.wireIn, steel.spacingIn, steel.angleDeg, steel.depthIn - steel.wireIn / 2),
-        layer(
-          steel.crossWireIn,
-          steel.crossSpacingIn,
-          steel.angleDeg + 90,
-          steel.depthIn + steel.crossWireIn / 2,
-        ),
-      ];
-    }
-  }
+  if (steel.kind !== 'bars' && steel.kind !== 'mesh') return [];
+  return steelSets(steel).map(({ angleDeg, diameterIn, spacingIn, areaIn2, centreDepthIn }) => ({
+    reinforcementId: steel.id,
+    words: steel.label ?? steel.id,
+    areaIn2PerIn: areaIn2 / spacingIn,
+    depthFromTopIn: centreDepthIn,
+    barIn: diameterIn,
+    spacingIn,
+    yieldPsi: steel.yieldPsi,
+    barRad: radians(angleDeg),
+    corners: steel.kind === 'bars' ? steel.corners : null,
+  }));
 }
 
 /** A layer as a section bending along `bendingRad` at `at` feels it: area times cos^4 of the angle between; null where it is not there. */

@@ -23,6 +23,8 @@ export { MOST_PROBLEMS } from './problem';
 export type { JobReading } from './read';
 export { readJob, readJobText } from './read';
 export type { Site } from './site';
+export type { DepthRange, SteelSet } from './steel-sets';
+export { steelRange, steelSets } from './steel-sets';
 export type {
   ArmSection,
   BracketFixing,

@@ -113,13 +113,13 @@ export const reinforcement = z.discriminatedUnion('kind', [
     kind: z.literal('mesh'),
     id,
     label: name.optional(),
-    /** Wires running along `angleDeg`, and the cross wires at a right angle to them. */
+    /** Wires running along `angleDeg`, and the cross wires at a right angle below them. */
     wireIn: lengthIn.max(0.75),
     spacingIn: lengthIn.min(0.25).max(24),
     crossWireIn: lengthIn.max(0.75),
     crossSpacingIn: lengthIn.min(0.25).max(24),
     angleDeg: angleDeg.default(0),
-    /** From the top of the slab to the plane where the two wire directions touch. */
+    /** From the top of the slab to the plane where the two wire directions touch; see `steelSets` for what lies where. */
     depthIn: lengthIn.max(24),
     yieldPsi: yieldPsi.default(65_000),
     edgeCoverIn: lengthOrZeroIn.max(12).default(1),

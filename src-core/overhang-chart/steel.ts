@@ -31,7 +31,7 @@ interface Layers {
   readonly bottomIn: number;
 }
 
-/** Main wires lie above the plane where both directions touch. */
+/** The wires along a mesh's own direction are its upper ones. */
 function meshLayers(id: string, coverIn: number): Layers | null {
   const mesh = MESHES.find((one) => one.id === id);
   if (mesh === undefined) return null;

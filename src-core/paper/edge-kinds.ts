@@ -1,5 +1,6 @@
 /** Edges of a piece that look alike in section, and the steel that is cut there. */
 import type { EdgeProfile, Job, Piece, PieceEdge, Reinforcement } from '../job';
+import { steelSets } from '../job';
 import type { Direction } from '../outline';
 import { directionAt, outlineEdges } from '../outline';
 import {
@@ -92,29 +93,14 @@ export function sectionSteel(piece: Piece, along: Direction): SectionSteel[] {
   return piece.reinforcement.flatMap((layer) => sectionsOfLayer(layer, piece.thicknessIn, along));
 }
 
-/** Of a mesh the wires along its direction lie below the plane in which the two touch, the cross wires above it. */
 function sectionsOfLayer(layer: Reinforcement, thicknessIn: number, along: Direction): SectionSteel[] {
   if (layer.kind !== 'mesh' && layer.kind !== 'bars') return [];
-  const planeIn = thicknessIn - layer.depthIn;
   const { id: layerId, edgeCoverIn: coverIn } = layer;
-  const own = directionAt((layer.angleDeg * Math.PI) / 180);
-  const isLine = Math.abs(own.x * along.x + own.y * along.y) > Math.SQRT1_2;
-  if (layer.kind === 'bars') {
-    const { barIn, spacingIn } = layer;
-    return [{ layerId, isLine, upIn: planeIn, diameterIn: barIn, spacingIn, coverIn }];
-  }
-  const { wireIn, crossWireIn, spacingIn, crossSpacingIn } = layer;
-  return [
-    { layerId, isLine, upIn: planeIn - wireIn / 2, diameterIn: wireIn, spacingIn, coverIn },
-    {
-      layerId,
-      isLine: !isLine,
-      upIn: planeIn + crossWireIn / 2,
-      diameterIn: crossWireIn,
-      spacingIn: crossSpacingIn,
-      coverIn,
-    },
-  ];
+  return steelSets(layer).map(({ angleDeg, diameterIn, spacingIn, centreDepthIn }) => {
+    const own = directionAt((angleDeg * Math.PI) / 180);
+    const isLine = Math.abs(own.x * along.x + own.y * along.y) > Math.SQRT1_2;
+    return { layerId, isLine, upIn: thicknessIn - centreDepthIn, diameterIn, spacingIn, coverIn };
+  });
 }
 
 const PROFILE_WORDS: { readonly [K in EdgeProfile['kind']]: string } = {

@@ -74,7 +74,7 @@ export function barChoices(system: Job['shownIn'], hooked: boolean): SteelChoice
   }));
 }
 
-/** The wires next to the face run in the main direction: the engine's main wires lie above the plane of contact. */
+/** The wires next to the face run in the main direction; the wires along a mesh's own direction are its upper ones. */
 function meshLayer(mesh: Mesh, bed: Bed): Reinforcement {
   const isTop = bed.face === 'top';
   const fromFaceIn = bed.coverIn + mesh.wireDiameterIn;

@@ -1,6 +1,6 @@
 /** Chairs under the steel, on a staggered grid that leaves no part of the slab without one near. */
 import type { Piece } from '../job';
-import { pieceRegion } from '../job';
+import { pieceRegion, steelRange } from '../job';
 import type { Direction, Point, Region } from '../outline';
 import {
   boundingBox,
@@ -40,8 +40,8 @@ export function standoffs(piece: Piece, spacingIn: number): readonly Standoff[] 
 /** From the soffit to the underside of the lowest steel, in; null where there is none. */
 function steelHeightIn({ reinforcement, thicknessIn }: Piece): number | null {
   const heights = reinforcement.flatMap((layer) => {
-    if (layer.kind === 'mesh') return [thicknessIn - layer.depthIn - layer.wireIn];
-    return layer.kind === 'bars' ? [thicknessIn - layer.depthIn - layer.barIn / 2] : [];
+    const range = steelRange(layer);
+    return range === null ? [] : [thicknessIn - range.toIn];
   });
   return heights.length === 0 ? null : Math.max(0, Math.min(...heights));
 }

@@ -1,6 +1,6 @@
 /** Mesh wires and bars as they lie in a slab. */
 import type { Piece, Reinforcement } from '../job';
-import { pieceRegion } from '../job';
+import { pieceRegion, steelSets } from '../job';
 import type { Direction, Point, Region } from '../outline';
 import { clipSegmentToRegion, directionAt, leftOf, moved, offsetPolygon } from '../outline';
 import type { SteelRun } from './types';
@@ -17,8 +17,7 @@ interface WireSet {
 
 /**
  * The wires and bars of every layer, straight from edge cover to edge cover and cut off as far from an opening. The
- * first lies half the odd remainder in from the cover. Of a mesh the wires along its own direction lie below, the
- * cross wires on them; which lies above is not recorded. Hooks are not drawn. Fabric and fibre give none.
+ * first lies half the odd remainder in from the cover. Hooks are not drawn. Fabric and fibre give none.
  */
 export function steelRuns(piece: Piece): readonly SteelRun[] {
   const plan = pieceRegion(piece);
@@ -42,19 +41,10 @@ export function steelRuns(piece: Piece): readonly SteelRun[] {
 }
 
 function setsOf(layer: Extract<Reinforcement, { kind: 'mesh' | 'bars' }>, topIn: number): WireSet[] {
-  const along = directionAt((layer.angleDeg * Math.PI) / 180);
-  const zIn = topIn - layer.depthIn;
-  if (layer.kind === 'bars') return [{ along, spacingIn: layer.spacingIn, diameterIn: layer.barIn, zIn }];
-  const { wireIn, crossWireIn } = layer;
-  return [
-    { along, spacingIn: layer.spacingIn, diameterIn: wireIn, zIn: zIn - wireIn / 2 },
-    {
-      along: leftOf(along),
-      spacingIn: layer.crossSpacingIn,
-      diameterIn: crossWireIn,
-      zIn: zIn + crossWireIn / 2,
-    },
-  ];
+  return steelSets(layer).map(({ angleDeg, spacingIn, diameterIn, centreDepthIn }) => {
+    const along = directionAt((angleDeg * Math.PI) / 180);
+    return { along, spacingIn, diameterIn, zIn: topIn - centreDepthIn };
+  });
 }
 
 /** The slab less the cover along its edges and round its openings; several where a neck is too narrow. */

@@ -13,6 +13,7 @@ import type { LaidStrip, MeshLayout } from './mesh-layout';
 import { layMesh } from './mesh-layout';
 import { bearersOf } from './peaks';
 import { STEEL_LB_PER_IN3 } from './practice';
+import { runTheSameWay } from './stacking';
 import { meshStock } from './stock';
 import { steelTrace } from './traces';
 import type { MeshPlacing, MeshStrip, SteelLap } from './types';
@@ -108,7 +109,7 @@ export function placeMesh(
     cutAreaIn2: sum(strips.map(({ cutAreaIn2 }) => cutAreaIn2)),
     massLb: sum(strips.map(({ massLb }) => massLb)),
     workings: [...along.lines, ...(isSquare ? [] : across.lines), weight.line],
-    notes: notesOf(job, piece, { strips, laps, layouts }),
+    notes: notesOf(job, piece, layer, { strips, laps, layouts }),
   };
 }
 
@@ -117,9 +118,20 @@ function cutSize({ box, isTurned }: LaidStrip) {
   return { lengthIn, widthIn, isTurned, cutAreaIn2: lengthIn * widthIn };
 }
 
+/** Which way up a mesh is laid. Its two ways of wire have depths of their own, and the load check counts with them. */
+function sideUp({ angleDeg }: MeshLayer): string {
+  const way = runTheSameWay(angleDeg, 0)
+    ? 'along the front'
+    : runTheSameWay(angleDeg, 90)
+      ? 'from front to back'
+      : `at ${Math.round(angleDeg)} degrees`;
+  return `Lay it with the wires that run ${way} uppermost: the load check counts each way of wire at its own depth.`;
+}
+
 function notesOf(
   job: Job,
   piece: Piece,
+  layer: MeshLayer,
   placed: {
     readonly strips: readonly MeshStrip[];
     readonly laps: readonly SteelLap[];
@@ -130,6 +142,7 @@ function notesOf(
   const length = (valueIn: number) => printLength(valueIn, { system: job.shownIn });
   const notes: string[] = [];
   if (strips.length === 0) notes.push('The edge cover leaves no room for this mesh.');
+  else notes.push(sideUp(layer));
   if (laps.length > 0) {
     notes.push(
       'Measure laps between the outermost cross wires of the two strips: cut each strip just past a cross wire, and tie the lap.',

@@ -1,5 +1,6 @@
 /** How the layers lie over each other: which stand on standoffs of their own, and how high. */
 import type { Piece, Reinforcement } from '../job';
+import { steelRange } from '../job';
 import type { Region } from '../outline';
 import { standoffPlaces } from '../solid';
 import { withinField } from './covered';
@@ -25,9 +26,8 @@ export function isSteelLayer(layer: Reinforcement): layer is SteelLayer {
 }
 
 /**
- * Layers from the lowest up. Of a mesh the wires along its direction lie below, as in the model. A layer rests on one
- * below it that reaches under all of it and whose top is within an eighth of an inch; bars do not rest on bars that
- * run the same way.
+ * Layers from the lowest up. A layer rests on one below it that reaches under all of it and whose top is within an
+ * eighth of an inch; bars do not rest on bars that run the same way.
  */
 export function stackedLayers(piece: Piece): Stacked[] {
   const heights = piece.reinforcement
@@ -44,10 +44,9 @@ export function stackedLayers(piece: Piece): Stacked[] {
 }
 
 function heightsOf(layer: SteelLayer, thicknessIn: number): { undersideIn: number; topIn: number } {
-  const planeIn = thicknessIn - layer.depthIn;
-  return layer.kind === 'mesh'
-    ? { undersideIn: planeIn - layer.wireIn, topIn: planeIn + layer.crossWireIn }
-    : { undersideIn: planeIn - layer.barIn / 2, topIn: planeIn + layer.barIn / 2 };
+  const range = steelRange(layer);
+  if (range === null) throw new Error(`Layer ${layer.id} of ${layer.kind} has no height`);
+  return { undersideIn: thicknessIn - range.toIn, topIn: thicknessIn - range.fromIn };
 }
 
 function carries(below: SteelLayer, above: SteelLayer): boolean {

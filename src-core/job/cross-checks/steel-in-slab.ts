@@ -4,8 +4,10 @@ import type { JobInPlan, PieceInPlan } from '../in-plan';
 import { areaBeyondIn2, polygonAreaIn2, polygonFault } from '../in-plan';
 import type { Reinforcement } from '../piece';
 import type { JobProblem } from '../problem';
+import { steelRange } from '../steel-sets';
 import { pieceProblem } from './problem-at';
 
+type Layer = Extract<Reinforcement, { kind: 'mesh' | 'bars' }>;
 type Bars = Extract<Reinforcement, { kind: 'bars' }>;
 
 /** A ribbed bar's nominal area and its diameter agree within a few per cent; more is a slip. */
@@ -22,27 +24,24 @@ export function steelInSlab({ pieces }: JobInPlan): JobProblem[] {
 function oneSteel(at: PieceInPlan, steel: Reinforcement, index: number): JobProblem[] {
   switch (steel.kind) {
     case 'mesh':
-      // Which wires lie above is not recorded, so only what sticks out either way is refused.
-      return depth(at, index, steel.depthIn, Math.min(steel.wireIn, steel.crossWireIn));
+      return depth(at, index, steel);
     case 'bars':
-      return [
-        ...depth(at, index, steel.depthIn, steel.barIn / 2),
-        ...barArea(at, index, steel),
-        ...barField(at, index, steel),
-      ];
+      return [...depth(at, index, steel), ...barArea(at, index, steel), ...barField(at, index, steel)];
     case 'fabric':
     case 'fibre':
       return [];
   }
 }
 
-function depth(at: PieceInPlan, index: number, depthIn: number, needsIn: number): JobProblem[] {
-  const { thicknessIn, name, reinforcement } = at.piece;
-  const belowIn = thicknessIn - depthIn;
-  if (depthIn >= needsIn - ROUNDING_IN && belowIn >= needsIn - ROUNDING_IN) return [];
-  const face = depthIn < belowIn ? 'top' : 'bottom';
-  const called = `${reinforcement[index]!.kind === 'mesh' ? 'Mesh' : 'Bars'} "${reinforcement[index]!.id}"`;
-  const sentence = `${called} at ${printExactLength(depthIn, at)} below the top would stick out of the ${face} of "${name}", which is ${printExactLength(thicknessIn, at)} thick.`;
+function depth(at: PieceInPlan, index: number, steel: Layer): JobProblem[] {
+  const { thicknessIn, name } = at.piece;
+  const range = steelRange(steel);
+  if (range === null) return [];
+  const [overIn, underIn] = [range.fromIn, thicknessIn - range.toIn];
+  if (overIn >= -ROUNDING_IN && underIn >= -ROUNDING_IN) return [];
+  const face = overIn < underIn ? 'top' : 'bottom';
+  const called = `${steel.kind === 'mesh' ? 'Mesh' : 'Bars'} "${steel.id}"`;
+  const sentence = `${called} at ${printExactLength(steel.depthIn, at)} below the top would stick out of the ${face} of "${name}", which is ${printExactLength(thicknessIn, at)} thick.`;
   return [pieceProblem(at, 'steel-outside-depth', ['reinforcement', index, 'depthIn'], sentence)];
 }
 

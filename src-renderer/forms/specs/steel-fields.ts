@@ -50,7 +50,9 @@ export const STEEL_FIELDS: readonly Field[] = [
             length('crossWireIn', 'Cross wire'),
             length('crossSpacingIn', 'Cross wires apart'),
             quantity('angle', 'angleDeg', 'Wires run toward', { help: '0° is along the front.' }),
-            length('depthIn', 'Depth from the top', { help: 'To where the two layers of wire touch.' }),
+            length('depthIn', 'Depth from the top', {
+              help: 'To where the two layers of wire touch. These wires lie above, the cross wires below.',
+            }),
             quantity('stress', 'yieldPsi', 'Yield strength'),
             length('edgeCoverIn', 'Cover at the edges'),
           ],

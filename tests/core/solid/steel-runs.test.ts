@@ -37,11 +37,11 @@ describe('wires and bars', () => {
     for (const { from, to } of cross) expect(Math.abs(to[1] - from[1])).toBeCloseTo(23, 9);
   });
 
-  test('cross wires lie on the wires and touch them at 3/4 in below the top', () => {
+  test('wires lie on the cross wires and touch them at 3/4 in below the top', () => {
     const runs = runsIn(MESH);
     const [long, cross] = [runs.find(isAlongX)!, runs.find((run) => !isAlongX(run))!];
-    expect(long.from[2] + 0.04).toBeCloseTo(35.25, 12);
-    expect(cross.from[2] - 0.05).toBeCloseTo(35.25, 12);
+    expect(long.from[2] - 0.04).toBeCloseTo(35.25, 12);
+    expect(cross.from[2] + 0.05).toBeCloseTo(35.25, 12);
     expect([long.diameterIn, cross.diameterIn]).toEqual([0.08, 0.1]);
   });
 
