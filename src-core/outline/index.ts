@@ -55,5 +55,6 @@ export { cornerArea, roundCorners, roundedAreaIn2, roundedPerimeterIn } from './
 export type { RovingInput, RovingPositions } from './roving-positions';
 export { rovingPositions, SAME_POSITION_IN } from './roving-positions';
 export { firstHitIn, nearestBetween, nearestOnSegment, segmentDistanceIn, segmentMeeting } from './segments';
+export { regionsOf } from './sorted-loops';
 export type { MeasuredSpan, SpanInput } from './spans';
 export { measureSpans } from './spans';

@@ -7,11 +7,14 @@ import { pieceRegion } from '../job';
 import type { Direction, Point, Region } from '../outline';
 import { boundingBox, clipSegmentToRegion, directionBetween, moved } from '../outline';
 import { edgeSection } from '../profile';
+import type { SteelRun } from '../solid';
+import { steelRuns } from '../solid';
 import { printLength } from '../units';
 import type { Board, Spot } from './board';
 import { boardMarks, draw, newBoard, placeWords } from './board';
 import type { PaperDimension } from './dimension-line';
 import { drawLane, placeLoose } from './dimension-line';
+import type { SectionSteel } from './edge-kinds';
 import { sectionSteel } from './edge-kinds';
 import { bareLength, dimensionNote } from './figure-words';
 import { atLargestScale, finishedFigure } from './finish';
@@ -21,12 +24,14 @@ import { fallWords } from './plan-parts';
 import { NAME_PT, SMALL_PT } from './practice';
 import type { PaperScale, PaperSize } from './scale';
 import { PLAN_SCALES } from './scale';
-import { drawSteel, sectionView } from './section-parts';
+import { drawCutSteel, drawSteel, sectionView } from './section-parts';
 import type { CutLine, CutSupport, Stretch } from './section-supports';
 import { BELOW_IN, cutSupports, drawCutSupport } from './section-supports';
 
 /** Stretches shorter than this are rounding, in. */
 const LEAST_STRETCH_IN = 0.01;
+/** Steel at heights nearer than this is one set, in. */
+const SAME_HEIGHT_IN = 1e-6;
 
 /**
  * Across the piece where it reaches farthest past what stays under it, the free edge to the right: slab, steel, supports, overhang and
@@ -42,10 +47,11 @@ export function overhangSection(job: Job, piece: Piece, room: PaperSize): Figure
   const inward = directionBetween(longest.from, longest.to);
   const line = { from: longest.from, inward };
   const slab = slabStretches(line, region);
+  const runs = steelRuns(piece);
   const below = cutSupports(piece, line, region.outer);
   const draw = (scale: PaperScale): Figure => {
     const board = newBoard();
-    drawSection(board, { job, piece, longest, inward, slab, below }, scale.ratio);
+    drawSection(board, { job, piece, longest, inward, runs, slab, below }, scale.ratio);
     drawFurniture(board, {
       ratio: scale.ratio,
       system: job.shownIn,
@@ -71,6 +77,8 @@ interface ToDraw {
   readonly piece: Piece;
   readonly longest: Dimension;
   readonly inward: Direction;
+  /** Every bar and wire of the piece. */
+  readonly runs: readonly SteelRun[];
   /** From the free edge inward. */
   readonly slab: readonly Stretch[];
   readonly below: readonly CutSupport[];
@@ -88,8 +96,12 @@ function drawSection(board: Board, toDraw: ToDraw, ratio: number): void {
     const nearFace = k === 0 ? face.map((p) => ({ x: p.x * ratio, y: p.y * ratio })) : face;
     const loop = [at(-toIn, 0), ...nearFace, at(-toIn, thicknessIn)];
     draw(board, areaMark([loop], 'concrete', 'cut'));
-    drawSteel(board, view, steel, [-toIn, -fromIn], { atFrom: true, atTo: true });
+    const lines = steel.filter(({ isLine }) => isLine);
+    drawSteel(board, view, lines, [-toIn, -fromIn], { atFrom: true, atTo: true });
   });
+  for (const set of steel.filter(({ isLine }) => !isLine)) {
+    for (const atIn of cutAlong(toDraw, set)) drawCutSteel(board, view, set, -atIn);
+  }
   for (let k = 1; k < slab.length; k++) {
     const [fromIn, toIn] = [slab[k - 1]!.toIn, slab[k]!.fromIn];
     draw(
@@ -100,6 +112,22 @@ function drawSection(board: Board, toDraw: ToDraw, ratio: number): void {
   }
   dimension(board, toDraw, ratio);
   nameParts(board, toDraw, ratio);
+}
+
+/** How far in from the free edge the section cuts the bars or wires of a set, in, where they lie in the model. */
+function cutAlong({ piece, longest, inward, runs }: ToDraw, { layerId, upIn }: SectionSteel): number[] {
+  const zIn = piece.topElevationIn - piece.thicknessIn + upIn;
+  const on = ([xIn, yIn]: readonly [number, number, number]) => {
+    const [dx, dy] = [xIn - longest.from.xIn, yIn - longest.from.yIn];
+    return { alongIn: dx * inward.x + dy * inward.y, besideIn: dy * inward.x - dx * inward.y };
+  };
+  return runs
+    .filter((run) => run.layerId === layerId && Math.abs(run.from[2] - zIn) < SAME_HEIGHT_IN)
+    .flatMap(({ from, to }): number[] => {
+      const [a, b] = [on(from), on(to)];
+      if (a.besideIn > 0 === b.besideIn > 0) return [];
+      return [a.alongIn + ((b.alongIn - a.alongIn) * a.besideIn) / (a.besideIn - b.besideIn)];
+    });
 }
 
 /** Face of the free edge, soffit to top, in slab inches turned to the paper's y. */

@@ -53,7 +53,8 @@ export function drawSteel(
   [fromIn, toIn]: readonly [number, number],
   faces: { readonly atFrom: boolean; readonly atTo: boolean },
 ): void {
-  for (const { isLine, upIn, diameterIn, spacingIn, coverIn } of steel) {
+  for (const set of steel) {
+    const { isLine, upIn, spacingIn, coverIn } = set;
     const lowIn = fromIn + (faces.atFrom ? coverIn : 0);
     const highIn = toIn - (faces.atTo ? coverIn : 0);
     if (highIn <= lowIn) continue;
@@ -61,13 +62,22 @@ export function drawSteel(
       draw(board, lineMark(at(lowIn, upIn), at(highIn, upIn), 'visible'));
       continue;
     }
-    const radius = Math.max(LEAST_DOT_IN, (diameterIn / 2) * ratio);
     const count = Math.min(MOST_DOTS, Math.floor((highIn - lowIn) / spacingIn) + 1);
     for (let k = 0; k < count; k++) {
       const placeIn = faces.atTo ? highIn - k * spacingIn : lowIn + k * spacingIn;
-      draw(board, dotMark(at(placeIn, upIn), radius));
+      drawCutSteel(board, { at, ratio }, set, placeIn);
     }
   }
+}
+
+/** A bar or wire that the section cuts, as a dot. */
+export function drawCutSteel(
+  board: Board,
+  { at, ratio }: SectionView,
+  { upIn, diameterIn }: SectionSteel,
+  outIn: number,
+): void {
+  draw(board, dotMark(at(outIn, upIn), Math.max(LEAST_DOT_IN, (diameterIn / 2) * ratio)));
 }
 
 /** Least and most height of the steel over the soffit, in; null without steel. */

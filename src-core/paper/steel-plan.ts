@@ -28,13 +28,13 @@ export function steelPlan(job: Job, piece: Piece, placing: SteelPlacing, room: P
   const { strips, bars, trimmers, outline } = placing.drawing;
   if (strips.length + bars.length + trimmers.length + placing.others.length === 0) return null;
   const box = boundingBox(outline.outer);
-  const notes = steelNotes(job, piece, placing);
+  const notes = steelNotes(job, placing);
   const drawAt = (scale: PaperScale): Figure => {
     const board = newBoard();
     const view = planView(box, scale.ratio);
     drawSteelLines(board, view, placing);
     drawEdgeNumbers(board, view, piece);
-    nameSteel(board, view, job, piece, placing);
+    nameSteel(board, view, job, placing);
     drawFurniture(board, {
       ratio: scale.ratio,
       system: job.shownIn,
@@ -88,17 +88,17 @@ function drawBar(board: Board, from: PaperPoint, to: PaperPoint, bar: DrawnBar):
   }
 }
 
-function nameSteel(board: Board, view: PlanView, job: Job, piece: Piece, placing: SteelPlacing): void {
+function nameSteel(board: Board, view: PlanView, job: Job, placing: SteelPlacing): void {
   const { at } = view;
   for (const { label, labelAt } of placing.drawing.strips) overThing(board, label, at(labelAt), NAME_PT);
   for (const { label, labelAt } of placing.drawing.laps) overThing(board, label, at(labelAt), SMALL_PT);
-  for (const { bars, marks } of placing.bars) {
+  for (const { bars, marks, pitchIn } of placing.bars) {
     for (const mark of marks) {
       const own = bars.filter(({ mark: each }) => each === mark.mark);
       const middle = own[Math.floor(own.length / 2)];
       if (middle === undefined) continue;
       const [from, to] = [at(middle.from), at(middle.to)];
-      onLine(board, barWords(job, piece, mark), from, to);
+      onLine(board, barWords(job, pitchIn, mark), from, to);
     }
   }
   for (const { from, to, label } of [...placing.drawing.trimmers, ...placing.drawing.joints]) {
@@ -147,15 +147,13 @@ function onLine(board: Board, words: string, from: PaperPoint, to: PaperPoint): 
 }
 
 /** "A1: 19 at 5 in". */
-function barWords(job: Job, piece: Piece, { mark, count, layerId }: BarMark): string {
-  const layer = piece.reinforcement.find(({ id }) => id === layerId);
-  const spacing =
-    layer?.kind === 'bars' && count > 1 ? ` at ${printLength(layer.spacingIn, { system: job.shownIn })}` : '';
+function barWords(job: Job, pitchIn: number, { mark, count }: BarMark): string {
+  const spacing = count > 1 ? ` at ${printLength(pitchIn, { system: job.shownIn })}` : '';
   return `${mark}: ${count}${spacing}`;
 }
 
 /** Counts, lengths and spacings in sentences. */
-function steelNotes(job: Job, piece: Piece, placing: SteelPlacing): string[] {
+function steelNotes(job: Job, placing: SteelPlacing): string[] {
   const length = (valueIn: number) => printLength(valueIn, { system: job.shownIn });
   const fine = (valueIn: number) =>
     printLength(valueIn, { system: job.shownIn, roundToIn: 1 / 32, roundToMm: 0.5 });
@@ -167,8 +165,8 @@ function steelNotes(job: Job, piece: Piece, placing: SteelPlacing): string[] {
           : `, lapped ${length(lapAlongIn)} along and ${length(lapAcrossIn)} across the sheet (shaded)`
       }.`,
   );
-  const bars = placing.bars.flatMap(({ words, marks }) => {
-    const each = marks.map((mark) => `${barWords(job, piece, mark)}, cut ${length(mark.cutLengthIn)}`);
+  const bars = placing.bars.flatMap(({ words, marks, pitchIn }) => {
+    const each = marks.map((mark) => `${barWords(job, pitchIn, mark)}, cut ${length(mark.cutLengthIn)}`);
     return [`${words}: ${each.join('; ')}.`];
   });
   const trimmers = placing.drawing.trimmers.length;

@@ -1,6 +1,6 @@
 /** A layer's own frame: u along its direction, v across, so that strips and bars lie square to the axes. */
 import type { Point, Region } from '../outline';
-import { boundingBox, intersectRegions, isPointInPolygon, signedAreaIn2, turned } from '../outline';
+import { boundingBox, intersectRegions, regionsOf, turned } from '../outline';
 
 /** A stretch along one axis of the frame, in. */
 export interface Stretch {
@@ -54,14 +54,6 @@ export function sizeIn({ fromIn, toIn }: Stretch): number {
 /** Length that two stretches share, in; below 0 the gap between them. */
 export function sharedIn(first: Stretch, second: Stretch): number {
   return Math.min(first.toIn, second.toIn) - Math.max(first.fromIn, second.fromIn);
-}
-
-/** Loops of a clipping sorted into slabs: each counter-clockwise one with the openings in it. */
-export function regionsOf(loops: readonly (readonly Point[])[]): Region[] {
-  const holes = loops.filter((loop) => signedAreaIn2(loop) < 0);
-  return loops
-    .filter((loop) => signedAreaIn2(loop) > 0)
-    .map((outer) => ({ outer, holes: holes.filter((hole) => isPointInPolygon(hole[0]!, outer)) }));
 }
 
 /** The parts of a slab within an upright rectangle. */

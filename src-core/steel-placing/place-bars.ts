@@ -1,6 +1,7 @@
 /** One layer of bars placed: every bar, its mark, its hooks and laps. */
 import type { Job, Piece } from '../job';
 import type { Point, Region } from '../outline';
+import { SHORTEST_BAR_IN } from '../solid';
 import { printExactLength, printLength } from '../units';
 import { cornersInside } from './arms';
 import type { BarRun } from './bar-runs';
@@ -14,7 +15,7 @@ import type { LapPlaces } from './lap-places';
 import { lapPlaces } from './lap-places';
 import type { PeakSources } from './peaks';
 import { bearersOf, peaksAlong, peaksFrom } from './peaks';
-import { BESIDE_BAR_IN, SHORTEST_BAR_IN, STEEL_LB_PER_IN3 } from './practice';
+import { BESIDE_BAR_IN, STEEL_LB_PER_IN3 } from './practice';
 import { barStock } from './stock';
 import { steelTrace } from './traces';
 import type { BarMark, BarPlacing, BarShape, PlacedBar, SteelLap } from './types';
@@ -48,7 +49,7 @@ export function placeBars(
       ...peaksAt.map((at) => ({ at: frame.into(at), words: 'peak of the load check' })),
     ],
   };
-  const runs = barRuns(piece, region, layer, frame);
+  const { pitchIn, runs } = barRuns(piece, region, layer);
   const long = runs.filter(({ along }) => sizeIn(along) >= SHORTEST_BAR_IN);
   const laid = long.map((run, k) => ({
     run,
@@ -76,6 +77,7 @@ export function placeBars(
     words: layer.label ?? layer.id,
     stock,
     barIn: layer.barIn,
+    pitchIn,
     lapIn: lap.lapIn,
     bars,
     marks,

@@ -2,9 +2,9 @@
 import type { Job, Piece } from '../job';
 import type { Point, Region } from '../outline';
 import { regionAreaIn2 } from '../outline';
+import { coveredRegions } from '../solid';
 import { printLength } from '../units';
 import { cornersInside } from './arms';
-import { coveredRegions, withSquareCorners } from './covered';
 import { meshMass } from './formulas';
 import { frameAt, mapRegion, sizeIn } from './frame';
 import type { MeshLayer } from './lap-lengths';
@@ -13,6 +13,7 @@ import type { LaidStrip, MeshLayout } from './mesh-layout';
 import { layMesh } from './mesh-layout';
 import { bearersOf } from './peaks';
 import { STEEL_LB_PER_IN3 } from './practice';
+import { withSquareCorners } from './square-corners';
 import { runTheSameWay } from './stacking';
 import { meshStock } from './stock';
 import { steelTrace } from './traces';

@@ -12,9 +12,6 @@ export const SHIPPED_BAR_IN = 240;
 /** A bar of the stock is the bar of a layer where the diameters differ by no more than this, in. */
 export const SAME_BAR_IN = 0.02;
 
-/** A bar cut shorter than this holds nothing and is left out, in. Common practice, no source. */
-export const SHORTEST_BAR_IN = 6;
-
 /** A sheet end that is kept this far from a bending peak is clear of it; more is not sought, in. Common practice, no source. */
 export const PEAK_CLEAR_IN = 6;
 /** A support narrower than this along the steel is one peak; a wider one peaks at both its edges, in. */

@@ -2,8 +2,7 @@
 import type { Piece, Reinforcement } from '../job';
 import { steelRange } from '../job';
 import type { Region } from '../outline';
-import { standoffPlaces } from '../solid';
-import { withinField } from './covered';
+import { standoffPlaces, withinField } from '../solid';
 import type { BarLayer, MeshLayer } from './lap-lengths';
 import { RESTS_WITHIN_IN, SAME_WAY_DEG } from './practice';
 import { steelTrace } from './traces';

@@ -12,10 +12,10 @@ import {
   moved,
   patchOutline,
 } from '../outline';
+import { coveredRegions } from '../solid';
 import type { Trace } from '../trace';
 import { printExactLength, printLength } from '../units';
 import { wantedCoverIn } from './cover';
-import { coveredRegions } from './covered';
 import { roundSteelMass } from './formulas';
 import { holdOf } from './lap-lengths';
 import { INSIDE_TURN_RAD, SHARP_RADIUS_IN, STEEL_LB_PER_IN3, TRIMMER } from './practice';

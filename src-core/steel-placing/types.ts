@@ -97,6 +97,8 @@ export interface BarPlacing extends PlacedItem {
   readonly words: string;
   readonly stock: StockUsed;
   readonly barIn: number;
+  /** From bar to bar: the spacing drawn, or a little less, so that the width has as much steel as is counted. */
+  readonly pitchIn: number;
   readonly lapIn: number;
   readonly bars: readonly PlacedBar[];
   readonly marks: readonly BarMark[];

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Figure } from '../../../src-core/figure';
 import { edgeSections, overhangSection, piecePlan } from '../../../src-core/paper';
+import { steelRuns } from '../../../src-core/solid';
 import { exampleJob, pieceOfJob, ROOM, wordsOf } from './jobs';
 
 const galley = exampleJob('boathouse-galley', 'imperial');
@@ -169,6 +170,16 @@ describe('the section at the longest overhang', () => {
       expect.arrayContaining(['overhang 11', 'back span 5-1/2', 'edge 3', 'top 42 above the floor', '1']),
     );
     expect(section.words).toContain('edge 3 overhangs 11 in');
+  });
+
+  test('of the bar ledge cuts as many wires as run along it in the model', () => {
+    const piece = pieceOfJob(galley, 'bar-ledge');
+    const { marks } = overhangSection(galley, piece, ROOM)!;
+    const along = steelRuns(piece).filter(({ from, to }) => Math.abs(to[0] - from[0]) > 50);
+    expect(along.length).toBeGreaterThan(5);
+    // leaders end in larger dots
+    const cut = marks.filter((mark) => mark.kind === 'circle' && mark.radius < 0.017);
+    expect(cut).toHaveLength(along.length);
   });
 
   test('of the foot ledge shows the brackets behind it', () => {

@@ -27,12 +27,12 @@ function runsIn(steel: Steel, more: Partial<PieceDraft> = {}): readonly SteelRun
 const isAlongX = ({ from, to }: SteelRun) => from[1] === to[1];
 
 describe('wires and bars', () => {
-  test('a 2 x 4 in mesh with 1 in cover has 11 wires of 94 in and 23 cross wires of 23 in', () => {
+  test('a 2 x 4 in mesh with 1 in cover has 12 wires of 94 in and 24 cross wires of 23 in', () => {
     const runs = runsIn(MESH);
     const long = runs.filter(isAlongX);
     const cross = runs.filter((run) => !isAlongX(run));
-    // 13 lines 2 in apart about the middle of 25 in; the outer two lie 1/2 in from the edge, in the cover, and drop out.
-    expect([long.length, cross.length]).toEqual([11, 23]);
+    // cover leaves 23 in and 94 in: 11 spaces of 2 in with 1 in over, 23 of 4 in with 2 in over
+    expect([long.length, cross.length]).toEqual([12, 24]);
     for (const { from, to } of long) expect(to[0] - from[0]).toBeCloseTo(94, 9);
     for (const { from, to } of cross) expect(Math.abs(to[1] - from[1])).toBeCloseTo(23, 9);
   });

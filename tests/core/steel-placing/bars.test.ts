@@ -7,18 +7,21 @@ const bars = (more: object = {}, shape = box(96, 25.5), piece: Partial<PieceDraf
   placed(caseOf(shape, { ...piece, reinforcement: [{ ...BARS, ...more }] }, job)).bars[0]!;
 
 describe('bars', () => {
-  test('#3 at 6 in the long way of a 96 x 25-1/2 in counter are four of 94 in, 11.78 lb', () => {
+  test('#3 at 6 in the long way of a 96 x 25-1/2 in counter are five of 94 in, 14.73 lb', () => {
     const placing = bars();
-    expect(placing.bars).toHaveLength(4);
+    // four would leave 3-3/4 in beside the outer ones, more than half a spacing: 25-1/2 / 6 asks for five
+    expect(placing.bars).toHaveLength(5);
+    // an inch of cover to the surface of the outer bars (ACI 318-19 2.3), and four spaces between
+    expect(placing.pitchIn).toBeCloseTo((25.5 - 2 * 1.1875) / 4, 9);
     expect(placing.bars.map(({ from }) => from.yIn)).toEqual(
-      [3.75, 9.75, 15.75, 21.75].map((y) => expect.closeTo(y, 6)),
+      [1.1875, 6.96875, 12.75, 18.53125, 24.3125].map((y) => expect.closeTo(y, 6)),
     );
     expect(placing.marks).toHaveLength(1);
-    expect(placing.marks[0]).toMatchObject({ mark: 'A1', shape: 'straight', count: 4 });
+    expect(placing.marks[0]).toMatchObject({ mark: 'A1', shape: 'straight', count: 5 });
     expect(placing.marks[0]!.cutLengthIn).toBeCloseTo(94, 6);
     // ASTM A615: .376 lb/ft
-    expect(placing.massLb).toBeCloseTo((4 * 94 * 0.376) / 12, 1);
-    expect(placing.lengthIn).toBeCloseTo(376, 5);
+    expect(placing.massLb).toBeCloseTo((5 * 94 * 0.376) / 12, 1);
+    expect(placing.lengthIn).toBeCloseTo(470, 5);
   });
 
   test('across they are sixteen of 23-1/2 in', () => {
@@ -29,7 +32,7 @@ describe('bars', () => {
 
   test('hooked ends add 13.5 diameters each, and are to lie flat in a 2 in slab', () => {
     const placing = bars({ hooked: true });
-    expect(placing.marks[0]).toMatchObject({ shape: 'two-hooks', count: 4 });
+    expect(placing.marks[0]).toMatchObject({ shape: 'two-hooks', count: 5 });
     expect(placing.marks[0]!.cutLengthIn).toBeCloseTo(94 + 2 * HOOK_IN, 3);
     expect(placing.notes.join()).toContain('lay them flat');
     expect(bars({ hooked: true }, box(96, 25.5), { thicknessIn: 6, reinforcement: [] }).notes).toEqual([]);
@@ -37,13 +40,13 @@ describe('bars', () => {
 
   test('round a sink they are cut an inch short of its lip', () => {
     const placing = bars({}, box(96, 25.5), { cutouts: [sink(48, 12.75, 30, 14)] });
-    // lines at 9.75 and 15.75 in meet the sink from 33 to 63 in
-    const cut = placing.bars.filter(({ from }) => Math.abs(from.yIn - 12.75) < 4);
-    expect(cut).toHaveLength(4);
+    // three lines, 6.97 to 18.53 in from the front, meet the sink from 33 to 63 in
+    const cut = placing.bars.filter(({ from }) => Math.abs(from.yIn - 12.75) < 6);
+    expect(cut).toHaveLength(6);
     for (const { cutLengthIn } of cut) expect(cutLengthIn).toBeCloseTo(31, 5);
     expect(placing.marks.map(({ mark, count }) => [mark, count])).toEqual([
       ['A1', 2],
-      ['A2', 4],
+      ['A2', 6],
     ]);
   });
 
@@ -51,9 +54,9 @@ describe('bars', () => {
     const mixes = [{ id: 'mix', name: 'Mix', strengthPsi: 4000 }];
     const placing = bars({}, box(302, 25.5), {}, { mixes });
     expect(placing.lapIn).toBeCloseTo(18.5, 1);
-    expect(placing.bars).toHaveLength(8);
-    expect(placing.laps).toHaveLength(4);
-    for (let k = 0; k < 8; k += 2) {
+    expect(placing.bars).toHaveLength(10);
+    expect(placing.laps).toHaveLength(5);
+    for (let k = 0; k < 10; k += 2) {
       const [one, other] = [placing.bars[k]!, placing.bars[k + 1]!];
       expect(one.to.xIn - other.from.xIn).toBeCloseTo(placing.lapIn, 6);
       expect(Math.max(one.cutLengthIn, other.cutLengthIn)).toBeLessThanOrEqual(240);

@@ -1,19 +1,17 @@
-/** Where a layer may lie: the slab less its edge cover, clear of openings and of joints that part the slab. */
+/** Where a layer of steel may lie: the slab less its edge cover, clear of openings and of joints that part the slab. */
 import type { Piece } from '../job';
-import { pieceOutline } from '../job';
 import type { Point, Region } from '../outline';
 import {
+  boundingBox,
   directionBetween,
   distanceIn,
-  insideCorners,
   intersectRegions,
   leftOf,
   moved,
   offsetPolygon,
+  regionsOf,
   TOUCH_IN,
 } from '../outline';
-import { boxOf, regionsOf, withinBox } from './frame';
-import { INSIDE_TURN_RAD, SHARP_RADIUS_IN } from './practice';
 
 /**
  * The slab less the cover along its edges, round its openings and beside its isolation joints, which part it for its
@@ -28,27 +26,24 @@ export function coveredRegions(piece: Piece, { outer, holes }: Region, coverIn: 
     }),
   ];
   return offsetPolygon(outer, -coverIn, 'mitre').flatMap((part) =>
-    withinBox({ outer: part, holes: openings }, boxOf(part)),
+    regionsOf(intersectRegions({ outer: part, holes: openings }, { outer: boxAround(part), holes: [] })),
   );
-}
-
-/**
- * The slab with its inside corners square where they are but little rounded: no mesh is cut to a fillet of some square
- * inches. The rounding adds concrete there, so what is left is all slab. As it is where squaring it cannot be built.
- */
-export function withSquareCorners(piece: Piece, region: Region): Region {
-  const inside = new Set(insideCorners(piece.corners, INSIDE_TURN_RAD).map(({ corner }) => corner));
-  const corners = piece.corners.map((corner, k) =>
-    inside.has(k) && corner.radiusIn <= SHARP_RADIUS_IN ? { ...corner, radiusIn: 0 } : corner,
-  );
-  const squared = pieceOutline({ ...piece, corners });
-  return squared.ok ? { outer: squared.outer, holes: region.holes } : region;
 }
 
 /** The part of a slab within a field; the whole where there is none. */
 export function withinField(region: Region, field: readonly Point[] | null): Region[] {
   if (field === null) return [region];
   return regionsOf(intersectRegions(region, { outer: field, holes: [] }));
+}
+
+function boxAround(points: readonly Point[]): Point[] {
+  const { minXIn, minYIn, maxXIn, maxYIn } = boundingBox(points);
+  return [
+    { xIn: minXIn, yIn: minYIn },
+    { xIn: maxXIn, yIn: minYIn },
+    { xIn: maxXIn, yIn: maxYIn },
+    { xIn: minXIn, yIn: maxYIn },
+  ];
 }
 
 function band(from: Point, to: Point, halfIn: number): Point[] {
