@@ -78,7 +78,8 @@ export const swap = z.strictObject({
 export const forms = z.strictObject({
   kerfIn: lengthOrZeroIn.max(0.5).default(0.125),
   stripWidthIn: lengthIn.max(6).default(1.5),
-  standoffSpacingIn: lengthIn.min(1).max(36).default(10),
+  /** null: about 10 in, and as much closer as mesh asks that would sink between them. */
+  standoffSpacingIn: lengthIn.min(1).max(36).nullable().default(null),
   wasteRatio: z.number().min(0).max(0.5).default(0.1),
   overfillRatio: z.number().min(0).max(0.2).default(0.02),
 });

@@ -1,6 +1,4 @@
 /** Chairs under the steel, on a staggered grid that leaves no part of the slab without one near. */
-import type { Piece } from '../job';
-import { pieceRegion, steelRange } from '../job';
 import type { Direction, Point, Region } from '../outline';
 import {
   boundingBox,
@@ -11,7 +9,6 @@ import {
   pieceDirection,
   slabDistanceIn,
 } from '../outline';
-import type { Standoff } from './types';
 
 /** Rows of a staggered grid lie this share of the spacing apart: the height of an equilateral triangle. */
 const ROW_RATIO = Math.sqrt(3) / 2;
@@ -24,30 +21,12 @@ const SAMPLE_RATIO = 1 / 8;
 const INSIDE_IN = 1 / 16;
 
 /**
- * Standoffs on the soffit under the lowest mesh or bars, none in an opening, and no point of the slab farther than
- * `spacingIn` from one. They stand on a staggered grid along the piece's longest edge; where that leaves a point of
- * the slab too far off, along an edge or in a corner, one more is set. A slab without steel gets none.
+ * Places of standoffs in plan, in: none in an opening, and no point of the slab farther than `spacingIn` from one. They
+ * stand on a staggered grid along the piece's longest edge; where that leaves a point of the slab too far off, along an
+ * edge or in a corner, one more is set.
  */
-export function standoffs(piece: Piece, spacingIn: number): readonly Standoff[] {
-  if (!(spacingIn > 0)) throw new Error(`Spacing ${spacingIn} in is not positive`);
-  const region = pieceRegion(piece);
-  const heightIn = steelHeightIn(piece);
-  if (!region.ok || heightIn === null) return [];
-  const zIn = piece.topElevationIn - piece.thicknessIn;
-  return standoffPlaces(region, spacingIn).map(({ xIn, yIn }) => ({ xIn, yIn, zIn, heightIn }));
-}
-
-/** From the soffit to the underside of the lowest steel, in; null where there is none. */
-function steelHeightIn({ reinforcement, thicknessIn }: Piece): number | null {
-  const heights = reinforcement.flatMap((layer) => {
-    const range = steelRange(layer);
-    return range === null ? [] : [thicknessIn - range.toIn];
-  });
-  return heights.length === 0 ? null : Math.max(0, Math.min(...heights));
-}
-
-/** Places of standoffs in plan, in. */
 export function standoffPlaces(region: Region, spacingIn: number): readonly Point[] {
+  if (!(spacingIn > 0)) throw new Error(`Spacing ${spacingIn} in is not positive`);
   const clearIn = Math.min(CLEAR_IN, CLEAR_RATIO * spacingIn);
   const along = pieceDirection(region.outer);
   const grid = latticeOver(region, along, spacingIn, ROW_RATIO * spacingIn, spacingIn / 2);

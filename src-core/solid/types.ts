@@ -41,11 +41,3 @@ export interface SteelRun {
   readonly to: readonly [number, number, number];
   readonly diameterIn: number;
 }
-
-/** A chair that holds the steel at its height: a small cone on the soffit. */
-export interface Standoff {
-  readonly xIn: number;
-  readonly yIn: number;
-  readonly zIn: number;
-  readonly heightIn: number;
-}

@@ -1,5 +1,6 @@
 export type { LapLine, LapPlace, LapPlaces, Peak } from './lap-places';
 export { lapPlaces } from './lap-places';
+export { standoffsUnder } from './place-standoffs';
 export type { PlaceSteelOptions, SteelPlacing, SteelPlacingResult } from './place-steel';
 export { placeSteel, STEEL_CAUTION } from './place-steel';
 export type {

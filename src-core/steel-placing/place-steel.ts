@@ -7,10 +7,11 @@ import { placeJoints } from './joints';
 import { otherSteel } from './other-steel';
 import { placeBars } from './place-bars';
 import { placeMesh } from './place-mesh';
+import { placeStandoffs } from './place-standoffs';
 import type { PlacementDrawing } from './placement-drawing';
 import { placementDrawing } from './placement-drawing';
 import { meshSag } from './sag';
-import { clashes, isSteelLayer, placeStandoffs, stackedLayers } from './stacking';
+import { clashes, isSteelLayer, stackedLayers } from './stacking';
 import { steelTotals } from './totals';
 import { placeTrimmers } from './trimmers';
 import type {
@@ -77,13 +78,17 @@ export function placeSteel(job: Job, piece: Piece, options: PlaceSteelOptions = 
       meshes.push(placeMesh(job, piece, region, layer, { peaksAt, firstNumber }));
     } else bars.push(placeBars(job, piece, region, layer, { peaksAt, letter: letterOf(bars.length) }));
   }
-  const spacingIn = job.forms.standoffSpacingIn;
-  const { standoffs, sets: standoffSets } = placeStandoffs(piece, region, layers, spacingIn);
+  const { standoffs, sets: standoffSets } = placeStandoffs(
+    piece,
+    region,
+    layers,
+    job.forms.standoffSpacingIn,
+  );
   const trimmers = placeTrimmers(job, piece, region, layers);
   const joints = placeJoints(job, piece, { ...region, edgeOfPoint: plan.edgeOfPoint }, layers);
   const others = otherSteel(piece, region);
   const sags = layers.flatMap((stacked) =>
-    stacked.layer.kind === 'mesh' ? [meshSag(job, piece, stacked, stacked.layer, spacingIn)] : [],
+    stacked.layer.kind === 'mesh' ? [meshSag(job, piece, stacked, stacked.layer)] : [],
   );
   const lapped = new Set(meshes.filter(({ laps }) => laps.length > 0).map(({ id }) => id));
   const covers = layers.flatMap((stacked) =>

@@ -55,3 +55,10 @@ export const PLACING_LOAD_LBF = 20;
 export const PLACING_WIDTH_IN = 8;
 /** Sag of mesh that is worth a caution, in. Common practice, no source. */
 export const SAG_LIMIT_IN = 0.25;
+
+/** Standoffs apart where the job does not say, in. Common practice, no source. */
+export const STANDOFFS_APART_IN = 10;
+/** Nobody sets standoffs closer than a hand reaches between, in. Common practice, no source. */
+export const STANDOFFS_CLOSEST_IN = 4;
+/** A spacing that the placing picks is a whole number of these, in. */
+export const STANDOFF_STEP_IN = 0.5;

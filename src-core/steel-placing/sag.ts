@@ -5,8 +5,16 @@ import { printLength } from '../units';
 import { formula } from '../workings';
 import { meshMass } from './formulas';
 import type { MeshLayer } from './lap-lengths';
-import { PLACING_LOAD_LBF, PLACING_WIDTH_IN, SAG_LIMIT_IN, STEEL_LB_PER_IN3 } from './practice';
-import type { Stacked } from './stacking';
+import {
+  PLACING_LOAD_LBF,
+  PLACING_WIDTH_IN,
+  SAG_LIMIT_IN,
+  STANDOFF_STEP_IN,
+  STANDOFFS_APART_IN,
+  STANDOFFS_CLOSEST_IN,
+  STEEL_LB_PER_IN3,
+} from './practice';
+import type { Stacked, SteelLayer } from './stacking';
 import { steelTrace } from './traces';
 import type { MeshSag } from './types';
 
@@ -102,15 +110,8 @@ export const spanForSag = formula<{ L: number; lim: number; ds: number }>({
   compute: ({ L, lim, ds }) => L * Math.cbrt(lim / ds),
 });
 
-/** The sag of a mesh layer, by workings; `spacingIn` is that of the standoffs. Concrete below the mesh would carry it, and is not counted. */
-export function meshSag(
-  job: Job,
-  piece: Piece,
-  { undersideIn, restsOn }: Stacked,
-  layer: MeshLayer,
-  spacingIn: number,
-): MeshSag {
-  const L = restsOn === null ? spacingIn : Math.min(spacingIn, restsOn.spacingIn);
+/** Everything that the sag over a span is worked from. */
+function worked(layer: MeshLayer, L: number) {
   const E = STEEL_MODULUS_PSI;
   const [I1, I2] = [wireInertia({ d: layer.wireIn }), wireInertia({ d: layer.crossWireIn })];
   const n1 = Math.max(1, PLACING_WIDTH_IN / layer.spacingIn);
@@ -129,6 +130,38 @@ export function meshSag(
   const stress = placingStress({ ...shared, d: Math.max(layer.wireIn, layer.crossWireIn) });
   const sagIn = own.value + placing.value;
   const span = spanForSag({ L, lim: SAG_LIMIT_IN, ds: sagIn });
+  return { I1, I2, weight, load, own, placing, stress, span, sagIn };
+}
+
+/**
+ * Standoffs apart under a layer, in: as the job sets them; else about 10 in, and under mesh that would sink too far
+ * between those as close as holds it to the limit, down to what a hand still reaches between.
+ */
+export function standoffsApartIn(layer: SteelLayer, setIn: number | null): number {
+  if (setIn !== null) return setIn;
+  if (layer.kind !== 'mesh') return STANDOFFS_APART_IN;
+  const { sagIn, span } = worked(layer, STANDOFFS_APART_IN);
+  if (sagIn <= SAG_LIMIT_IN) return STANDOFFS_APART_IN;
+  return Math.max(STANDOFFS_CLOSEST_IN, wholeStepsIn(span.value));
+}
+
+function wholeStepsIn(spanIn: number): number {
+  return Math.floor(spanIn / STANDOFF_STEP_IN) * STANDOFF_STEP_IN;
+}
+
+/** The sag of a mesh layer, by workings. Concrete below the mesh would carry it, and is not counted. */
+export function meshSag(
+  job: Job,
+  piece: Piece,
+  { undersideIn, restsOn }: Stacked,
+  layer: MeshLayer,
+): MeshSag {
+  const setIn = job.forms.standoffSpacingIn;
+  const spacingIn = standoffsApartIn(restsOn ?? layer, setIn);
+  const L = restsOn === null ? spacingIn : Math.min(spacingIn, restsOn.spacingIn);
+  const { I1, I2, weight, load, own, placing, stress, span, sagIn } = worked(layer, L);
+  const usual = worked(layer, STANDOFFS_APART_IN);
+  const isCloser = setIn === null && restsOn === null && L < STANDOFFS_APART_IN;
   const staysBent = stress.value > layer.yieldPsi;
   const isTooMuch = sagIn > SAG_LIMIT_IN;
   return {
@@ -150,12 +183,14 @@ export function meshSag(
       isTooMuch,
       staysBent,
       spanForLimitIn: span.value,
+      usualSagIn: isCloser ? usual.sagIn : null,
     }),
     workings: [
       I1.line,
       ...(layer.wireIn === layer.crossWireIn ? [] : [I2.line]),
       weight.line,
       load.line,
+      ...(isCloser ? [usual.own.line, usual.placing.line, usual.span.line] : []),
       own.line,
       placing.line,
       stress.line,
@@ -174,6 +209,8 @@ function sagWords(
     readonly isTooMuch: boolean;
     readonly staysBent: boolean;
     readonly spanForLimitIn: number;
+    /** Sag at the usual spacing where a closer one was picked. */
+    readonly usualSagIn: number | null;
   },
 ): string {
   const length = (valueIn: number) =>
@@ -182,10 +219,14 @@ function sagWords(
   const figure = sag.staysBent ? `at least ${length(sag.sagIn)} and stays bent` : length(sag.sagIn);
   const onForm = sag.sagIn >= sag.undersideIn ? ' It then lies on the form.' : '';
   const first = `Between standoffs ${length(sag.spanIn)} apart "${name}" sinks ${figure} under a shovelful of concrete.${onForm}`;
-  if (!sag.isTooMuch) return first;
-  const spanIn = Math.floor(2 * sag.spanForLimitIn) / 2;
+  if (!sag.isTooMuch) {
+    return sag.usualSagIn === null
+      ? first
+      : `${first} At ${length(STANDOFFS_APART_IN)} it would sink ${length(sag.usualSagIn)}.`;
+  }
+  const spanIn = wholeStepsIn(sag.spanForLimitIn);
   const cure =
-    spanIn >= 1
+    spanIn >= STANDOFFS_CLOSEST_IN
       ? `Set standoffs ${length(spanIn)} apart, or place concrete under the mesh first and never step on it.`
       : 'Place concrete under the mesh first and never step on it.';
   return `${first} ${cure}`;

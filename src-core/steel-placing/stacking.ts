@@ -1,12 +1,8 @@
 /** How the layers lie over each other: which stand on standoffs of their own, and how high. */
 import type { Piece, Reinforcement } from '../job';
 import { steelRange } from '../job';
-import type { Region } from '../outline';
-import { standoffPlaces, withinField } from '../solid';
 import type { BarLayer, MeshLayer } from './lap-lengths';
 import { RESTS_WITHIN_IN, SAME_WAY_DEG } from './practice';
-import { steelTrace } from './traces';
-import type { PlacedStandoff, StandoffSet } from './types';
 
 export type SteelLayer = MeshLayer | BarLayer;
 
@@ -58,39 +54,6 @@ function carries(below: SteelLayer, above: SteelLayer): boolean {
 export function runTheSameWay(firstDeg: number, secondDeg: number): boolean {
   const turnDeg = (((firstDeg - secondDeg) % 180) + 180) % 180;
   return Math.min(turnDeg, 180 - turnDeg) < SAME_WAY_DEG;
-}
-
-/** Standoffs of every layer that stands on its own: under the whole slab, or under the field of its bars. */
-export function placeStandoffs(
-  piece: Piece,
-  region: Region,
-  layers: readonly Stacked[],
-  spacingIn: number,
-): { readonly standoffs: readonly PlacedStandoff[]; readonly sets: readonly StandoffSet[] } {
-  const standing = layers.filter(({ restsOn }) => restsOn === null);
-  const standoffs = standing.flatMap(({ layer, undersideIn }): PlacedStandoff[] => {
-    const parts = withinField(region, layer.kind === 'bars' ? layer.corners : null);
-    return parts
-      .flatMap((part) => standoffPlaces(part, spacingIn))
-      .map((at, k) => ({
-        id: `${layer.id}-standoff-${k + 1}`,
-        trace: steelTrace(piece, layer.id),
-        layerId: layer.id,
-        at,
-        heightIn: Math.max(0, undersideIn),
-      }));
-  });
-  const sets = standing.map(
-    ({ layer, undersideIn }): StandoffSet => ({
-      id: `${layer.id}-standoffs`,
-      trace: steelTrace(piece, layer.id),
-      layerId: layer.id,
-      heightIn: Math.max(0, undersideIn),
-      spacingIn,
-      count: standoffs.filter(({ layerId }) => layerId === layer.id).length,
-    }),
-  );
-  return { standoffs, sets };
 }
 
 /** One sentence for each pair of layers that cannot lie as drawn because one runs through the other. */

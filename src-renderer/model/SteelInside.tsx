@@ -2,14 +2,17 @@ import { useLayoutEffect, useMemo, useRef } from 'react';
 import type { InstancedMesh } from 'three';
 import { Matrix4, Quaternion, Vector3 } from 'three';
 import type { Piece } from '../../src-core/job';
-import type { Standoff, SteelRun } from '../../src-core/solid';
-import { standoffs, steelRuns } from '../../src-core/solid';
+import type { SteelRun } from '../../src-core/solid';
+import { steelRuns } from '../../src-core/solid';
+import type { PlacedStandoff } from '../../src-core/steel-placing';
+import { standoffsUnder } from '../../src-core/steel-placing';
 import { InkLines } from './InkLines';
 import { useSceneLook } from './scene-look';
 
 interface Props {
   readonly piece: Piece;
-  readonly standoffSpacingIn: number;
+  /** As the job sets it; null leaves it to the steel. */
+  readonly standoffSpacingIn: number | null;
 }
 
 /** Foot of a standoff, of its height. */
@@ -27,12 +30,16 @@ const UP = new Vector3(0, 0, 1);
 export function SteelInside({ piece, standoffSpacingIn }: Props) {
   const { chalk, ink, cutPlanes } = useSceneLook();
   const runs = useMemo(() => steelRuns(piece), [piece]);
-  const chairs = useMemo(() => standoffs(piece, standoffSpacingIn), [piece, standoffSpacingIn]);
+  const chairs = useMemo(() => standoffsUnder(piece, standoffSpacingIn), [piece, standoffSpacingIn]);
   const lines = useMemo(() => Float32Array.from(runs.flatMap(({ from, to }) => [...from, ...to])), [runs]);
   const runMesh = useRef<InstancedMesh>(null);
   const chairMesh = useRef<InstancedMesh>(null);
   useLayoutEffect(() => place(runMesh.current, runs, runMatrix), [runs]);
-  useLayoutEffect(() => place(chairMesh.current, chairs, chairMatrix), [chairs]);
+  const soffitIn = piece.topElevationIn - piece.thicknessIn;
+  useLayoutEffect(
+    () => place(chairMesh.current, chairs, (chair) => chairMatrix(chair, soffitIn)),
+    [chairs, soffitIn],
+  );
   return (
     <>
       {runs.length > 0 && (
@@ -77,8 +84,8 @@ function runMatrix({ from, to, diameterIn }: SteelRun): void {
   matrix.compose(middle, turn, size);
 }
 
-function chairMatrix({ xIn, yIn, zIn, heightIn }: Standoff): void {
-  middle.set(xIn, yIn, zIn + heightIn / 2);
+function chairMatrix({ at, heightIn }: PlacedStandoff, soffitIn: number): void {
+  middle.set(at.xIn, at.yIn, soffitIn + heightIn / 2);
   size.setScalar(heightIn);
   turn.setFromUnitVectors(ACROSS, UP);
   matrix.compose(middle, turn, size);

@@ -107,7 +107,9 @@ function nextStep(steps: readonly unknown[], { job }: Surroundings): unknown {
 const FORMS: readonly Field[] = [
   length('forms.kerfIn', 'Saw kerf'),
   length('forms.stripWidthIn', 'Width of form strips'),
-  length('forms.standoffSpacingIn', 'Standoffs apart'),
+  length('forms.standoffSpacingIn', 'Standoffs apart', {
+    emptyWords: 'as the steel asks',
+  }),
   quantity('percent', 'forms.wasteRatio', 'Waste'),
   quantity('percent', 'forms.overfillRatio', 'Overfill'),
 ];

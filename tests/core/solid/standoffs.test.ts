@@ -11,22 +11,12 @@ import {
   regionAreaIn2,
   whereInPolygon,
 } from '../../../src-core/outline';
-import { standoffPlaces, standoffs } from '../../../src-core/solid';
+import { standoffPlaces } from '../../../src-core/solid';
 import { randomJob } from '../../support/random-job';
 import { seededRandom } from '../../support/seeded-random';
 import { corners, pieceWith, SQUARE } from './pieces';
 
 type PieceDraft = JobDraft['pieces'][number];
-
-const MESH = {
-  kind: 'mesh',
-  id: 'mesh',
-  wireIn: 0.08,
-  spacingIn: 2,
-  crossWireIn: 0.08,
-  crossSpacingIn: 2,
-  depthIn: 0.75,
-} as const;
 
 const sinkIn = (xIn: number, widthIn: number, depthIn: number): PieceDraft['cutouts'] => [
   {
@@ -113,21 +103,7 @@ describe('standoffs', () => {
     expect(Math.abs(firstOf(middle[1]!) - firstOf(middle[0]!))).toBeCloseTo(6, 6);
   });
 
-  test('a chair under mesh 3/4 in below the top of a 1-1/2 in slab is 0.67 in high, on the soffit', () => {
-    const piece = pieceWith(corners([0, 0], [20, 0], [20, 20], [0, 20]), 1.5, SQUARE, {
-      reinforcement: [MESH],
-      topElevationIn: 36,
-    });
-    const chairs = standoffs(piece, 12);
-    expect(chairs.length).toBeGreaterThan(0);
-    for (const { zIn, heightIn } of chairs) {
-      expect(zIn).toBe(34.5);
-      expect(heightIn).toBeCloseTo(0.67, 12);
-    }
-  });
-
-  test('a slab without steel has none, and a spacing of nothing is refused', () => {
-    expect(standoffs(SHAPES['a counter']!, 12)).toEqual([]);
-    expect(() => standoffs(SHAPES['a counter']!, 0)).toThrow('not positive');
+  test('a spacing of nothing is refused', () => {
+    expect(() => standoffPlaces(regionOf(SHAPES['a counter']!), 0)).toThrow('not positive');
   });
 });

@@ -3,7 +3,7 @@ import type { CoverFace } from '../../../src-core/steel-placing';
 import type { PieceDraft } from './cases';
 import { BARS, box, caseOf, LIGHT_MESH, placed, sink } from './cases';
 
-const sagOf = (more: object = {}, spacingIn = 10) =>
+const sagOf = (more: object = {}, spacingIn: number | null = 10) =>
   placed(
     caseOf(
       box(60, 25),
@@ -32,6 +32,37 @@ describe('sag of mesh between standoffs', () => {
     expect(asked).toBeGreaterThan(8);
     expect(sagOf({}, asked).sagIn).toBeLessThanOrEqual(0.25 + 1e-9);
     expect(sagOf({}, 8).level).toBe('enough');
+  });
+
+  test('where the job sets no spacing, 14 gauge mesh gets standoffs 8 in apart and no caution', () => {
+    const { standoffSets, sags, cautions } = placed(caseOf(box(60, 25)));
+    // 10 in x cbrt(.25 / .471) = 8.1 in
+    expect(standoffSets.map(({ spacingIn }) => spacingIn)).toEqual([8]);
+    expect(sags[0]).toMatchObject({ spanIn: 8, level: 'enough' });
+    expect(sags[0]!.words).toContain('At 10 in it would sink 15/32 in');
+    expect(cautions.join(' ')).not.toContain('sinks');
+  });
+
+  test('16 gauge asks 5-1/2 in, welded mesh of the code keeps 10 in, and so do bars', () => {
+    const apart = (layer: object) =>
+      placed(caseOf(box(60, 25), { reinforcement: [{ ...LIGHT_MESH, ...layer }] })).standoffSets[0]!
+        .spacingIn;
+    // 1/91.51 x 20 x 1000 / (29e6 x 8 x pi .0625^4 / 64) = 1.26 in; 10 x cbrt(.25 / 1.26) = 5.8 in
+    expect(apart({ wireIn: 0.0625, crossWireIn: 0.0625 })).toBe(5.5);
+    for (const wireIn of [0.1335, 0.1922])
+      expect(apart({ wireIn, crossWireIn: wireIn, spacingIn: 6, crossSpacingIn: 6 })).toBe(10);
+    expect(placed(caseOf(box(60, 25), { reinforcement: [BARS] })).standoffSets[0]!.spacingIn).toBe(10);
+  });
+
+  test('wire that no spacing holds keeps the caution, with concrete first below it as the cure', () => {
+    const sag = sagOf({ wireIn: 0.03, crossWireIn: 0.03 }, null);
+    expect(sag).toMatchObject({ spanIn: 4, level: 'caution' });
+    expect(sag.words).toContain('Place concrete under the mesh first');
+    expect(sag.words).not.toContain('Set standoffs');
+  });
+
+  test('a spacing that the job sets is kept, and its sag told', () => {
+    expect(sagOf({}, 12)).toMatchObject({ spanIn: 12, level: 'caution' });
   });
 
   test('W2.9 wire 4 in apart hardly moves', () => {

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { standoffs } from '../../../src-core/solid';
-import { placeSteel } from '../../../src-core/steel-placing';
+import { placeSteel, standoffsUnder } from '../../../src-core/steel-placing';
 import type { PieceDraft } from './cases';
 import {
   BARS,
@@ -39,13 +38,11 @@ describe('standoffs 10 in apart', () => {
     'under %s hold up every point, stand on the form and are not too many',
     (name) => {
       const { shape, more } = SHAPES[name]!;
-      const job = caseOf(shape, more);
+      const job = caseOf(shape, more, { forms: { standoffSpacingIn: 10 } });
       const piece = job.pieces[0]!;
       const region = regionOf(piece);
       const places = placed(job).standoffs;
-      expect(places.map(({ at, heightIn }) => [at.xIn, at.yIn, heightIn])).toEqual(
-        standoffs(piece, 10).map(({ xIn, yIn, heightIn }) => [xIn, yIn, heightIn]),
-      );
+      expect(standoffsUnder(piece, 10)).toEqual(places);
       for (const point of [...gridIn(region, 0.5), ...region.outer, ...region.holes.flat()]) {
         const nearestIn = Math.min(
           ...places.map(({ at }) => Math.hypot(at.xIn - point.xIn, at.yIn - point.yIn)),
@@ -80,6 +77,14 @@ describe('what stands on standoffs', () => {
     const { standoffSets } = placed(caseOf(box(60, 25)));
     expect(standoffSets).toHaveLength(1);
     expect(standoffSets[0]!.heightIn).toBeCloseTo(0.92, 12);
+  });
+
+  test('a chair under mesh 3/4 in below the top of a 1-1/2 in slab is 0.67 in high', () => {
+    const { standoffs } = placed(
+      caseOf(box(20, 20), { thicknessIn: 1.5, reinforcement: [{ ...LIGHT_MESH, depthIn: 0.75 }] }),
+    );
+    expect(standoffs.length).toBeGreaterThan(0);
+    for (const { heightIn } of standoffs) expect(heightIn).toBeCloseTo(0.67, 12);
   });
 
   test('bars laid on bars that cross them need no standoffs of their own', () => {
@@ -128,6 +133,7 @@ describe('what stands on standoffs', () => {
 
   test('a slab without steel has none, and one that cannot be built gives its problems', () => {
     expect(placed(caseOf(box(60, 25), { reinforcement: [] })).standoffs).toEqual([]);
+    expect(standoffsUnder({ ...caseOf(box(60, 25)).pieces[0]!, reinforcement: [] }, null)).toEqual([]);
     const job = caseOf(L_SHAPE);
     const piece = { ...job.pieces[0]!, corners: corners([0, 0], [10, 10], [10, 0], [0, 10]) };
     const result = placeSteel(job, piece);

@@ -63,7 +63,10 @@ describe('steel as it is read', () => {
   });
 
   test('cover that is short stands before cover that is enough, and sag that bends the mesh counts with it', () => {
-    const rows = coverRows(ledge.steel!);
+    const placing = ledge.steel!;
+    expect(coverRows(placing).map(({ isShort }) => isShort)).toContain(false);
+    const sags = placing.sags.map((sag) => ({ ...sag, level: 'caution' as const }));
+    const rows = coverRows({ ...placing, sags });
     const short = rows.filter(({ isShort }) => isShort);
     expect(rows.slice(0, short.length)).toEqual(short);
     expect(short.map(({ key }) => key).sort()).toEqual(['mesh-cover-bottom', 'mesh-cover-top', 'mesh-sag']);
@@ -77,7 +80,7 @@ describe('what stands over a part that is folded away', () => {
     expect(titles.forms).toBe(`Edge forms: ${sticks} sticks`);
     expect(titles.boards).toBe('Backing boards: 1 board');
     expect(titles.openings).toBe('Openings: 0');
-    expect(titles.steel).toBe('Steel: 1 strip, 19 standoffs; 3 to mind');
+    expect(titles.steel).toBe('Steel: 1 strip, 36 standoffs; 2 to mind');
     expect(sectionTitles(GALLEY_TAKEOFF, ofPiece('bench-seat')).steel).toBe('Steel: none drawn');
   });
 });
