@@ -143,7 +143,7 @@ function trimmerBlocks(
         `${label}, ${barId}`,
         fromLeft,
         fromFront,
-        isLaid ? print.length(lengthIn) : 'left out',
+        isLaid ? print.length(lengthIn) : status === 'drawn' ? 'as drawn' : 'left out',
         depthIn === null ? '' : print.fine(depthIn),
         words,
       ];

@@ -67,7 +67,8 @@ export function holdOfHooks(
   return { lapIn: length.value, lines: [psic.line, hook.line, length.line] };
 }
 
-function straightLength(layer: BarLayer, thicknessIn: number, { fc, lambda }: Hold) {
+/** Length in which a straight bar of a layer takes hold by the code's formula, before its least, in. */
+export function straightLength(layer: BarLayer, thicknessIn: number, { fc, lambda }: Hold) {
   const { barIn: db, depthIn, spacingIn, yieldPsi: fy } = layer;
   const coverIn = Math.min(depthIn, thicknessIn - depthIn) - db / 2;
   const hasRoom = coverIn >= db && spacingIn - db >= 2 * db;

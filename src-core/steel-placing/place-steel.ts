@@ -3,7 +3,9 @@ import type { Job, JobProblem, Piece } from '../job';
 import { pieceRegion } from '../job';
 import type { Point } from '../outline';
 import { coverLeft } from './cover';
+import { heldBars } from './drawn-trimmers';
 import { placeJoints } from './joints';
+import { holdOf } from './lap-lengths';
 import { otherSteel } from './other-steel';
 import { placeBars } from './place-bars';
 import { placeMesh } from './place-mesh';
@@ -84,7 +86,12 @@ export function placeSteel(job: Job, piece: Piece, options: PlaceSteelOptions = 
     layers,
     job.forms.standoffSpacingIn,
   );
-  const trimmers = placeTrimmers(job, piece, region, layers);
+  const hold = holdOf(job, piece);
+  const held = layers.flatMap(({ layer }) => {
+    const own = bars.find(({ id }) => id === layer.id);
+    return layer.kind === 'bars' && own !== undefined ? heldBars(piece, layer, own.bars, hold) : [];
+  });
+  const trimmers = placeTrimmers(job, piece, region, layers, held);
   const joints = placeJoints(job, piece, { ...region, edgeOfPoint: plan.edgeOfPoint }, layers);
   const others = otherSteel(piece, region);
   const sags = layers.flatMap((stacked) =>

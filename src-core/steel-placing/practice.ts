@@ -34,6 +34,9 @@ export const STRIP_COUNTS_IN2 = 144;
 export const SHARP_RADIUS_IN = 3;
 /** The trimmer: bar by its name, cover from the corner, least length and least end beyond it, in. Common practice, no source. */
 export const TRIMMER = { barId: '#3', coverIn: 1, leastIn: 24, leastSideIn: 6 } as const;
+/** Drawn bars within this of a corner, and turned by no more than this from square across it, trim it. Common practice, no source. */
+export const TRIMMER_NEAR_IN = 3;
+export const TRIMMER_TURN_DEG = 30;
 
 /**
  * Cover, in. Common practice, no source: below the cover that ACI 318-19 20.5.1.3.1 asks of concrete cast in place

@@ -16,6 +16,8 @@ import { coveredRegions } from '../solid';
 import type { Trace } from '../trace';
 import { printExactLength, printLength } from '../units';
 import { wantedCoverIn } from './cover';
+import type { HeldBar } from './drawn-trimmers';
+import { drawnAcross } from './drawn-trimmers';
 import { roundSteelMass } from './formulas';
 import { holdOf } from './lap-lengths';
 import { INSIDE_TURN_RAD, SHARP_RADIUS_IN, STEEL_LB_PER_IN3, TRIMMER } from './practice';
@@ -36,14 +38,22 @@ interface SharpCorner {
   /** From the void into the concrete, midway between the sides. */
   readonly inward: Direction;
   readonly voidRad: number;
+  /** Along the two sides of the void, away from the corner. */
+  readonly sides: readonly [Direction, Direction];
 }
 
 /**
  * A #3 bar across every sharp inside corner and corner of an opening, square to the line that halves the corner: as
  * long as it needs to take hold to either side, 24 in at least, where the slab is deep and wide enough for it. Common
- * practice, no source. Recommended beside what is drawn, whatever that is.
+ * practice, no source. Recommended beside mesh and bars over the whole slab; not where bars drawn at the corner trim it.
  */
-export function placeTrimmers(job: Job, piece: Piece, region: Region, layers: readonly Stacked[]): Trimmer[] {
+export function placeTrimmers(
+  job: Job,
+  piece: Piece,
+  region: Region,
+  layers: readonly Stacked[],
+  drawn: readonly HeldBar[],
+): Trimmer[] {
   const bar = BARS.find(({ id }) => id === TRIMMER.barId);
   if (bar === undefined) throw new Error(`No bar ${TRIMMER.barId} in the table`);
   const { diameterIn: db, yieldPsi: fy } = bar;
@@ -68,10 +78,10 @@ export function placeTrimmers(job: Job, piece: Piece, region: Region, layers: re
       barIn: db,
       wantedIn,
     };
-    const noRoom = (words: string): Trimmer => {
+    const none = (status: 'drawn' | 'no-room', words: string): Trimmer => {
       return {
         ...named,
-        status: 'no-room',
+        status,
         from: null,
         to: null,
         lengthIn: 0,
@@ -80,8 +90,11 @@ export function placeTrimmers(job: Job, piece: Piece, region: Region, layers: re
         words,
       };
     };
-    if (!depth.ok) return noRoom(depth.words);
-    if (line === null) return noRoom(tooNarrow(job));
+    const across = drawnAcross(corner, drawn, db);
+    if (across !== null)
+      return none('drawn', `${across} as drawn trims this corner; no other bar is bought.`);
+    if (!depth.ok) return none('no-room', depth.words);
+    if (line === null) return none('no-room', tooNarrow(job));
     const massLb = roundSteelMass.compute({ rho: STEEL_LB_PER_IN3, db, L: line.lengthIn });
     return {
       ...named,
@@ -145,7 +158,15 @@ function cornerAt(
   // A flat corner has no middle line; it is not sharp either and is dropped with its void of half a turn.
   const [x, y] = [-(back.x + on.x), -(back.y + on.y)];
   const size = Math.hypot(x, y);
-  return { ...named, at, radiusIn, voidRad, inward: size > 0 ? { x: x / size, y: y / size } : leftOf(on) };
+  const sides = [back, on] as const;
+  return {
+    ...named,
+    at,
+    radiusIn,
+    voidRad,
+    sides,
+    inward: size > 0 ? { x: x / size, y: y / size } : leftOf(on),
+  };
 }
 
 interface BarLine {

@@ -113,22 +113,22 @@ export interface BarPlacing extends PlacedItem {
 export interface Trimmer extends PlacedItem {
   /** "T1". */
   readonly label: string;
-  /** Recommended beside what is drawn, or left out because it has no room. */
-  readonly status: 'recommended' | 'no-room';
+  /** Recommended beside what is drawn; not wanted because bars drawn there do its work; or left out for want of room. */
+  readonly status: 'recommended' | 'drawn' | 'no-room';
   /** The sharp corner itself. */
   readonly corner: Point;
-  /** null where it has no room. */
+  /** null where none is laid. */
   readonly from: Point | null;
   readonly to: Point | null;
   readonly barId: string;
   readonly barIn: number;
   readonly lengthIn: number;
-  /** From the top of the slab to the centre of the bar, in; null where it has no room. */
+  /** From the top of the slab to the centre of the bar, in; null where none is laid. */
   readonly depthIn: number | null;
   /** Wanted: development to either side, or the least length, in. */
   readonly wantedIn: number;
   readonly massLb: number;
-  /** One sentence: why it is there, why it is short, or why it has no room. */
+  /** One sentence: why it is there, why it is short, or why none is laid. */
   readonly words: string;
 }
 
