@@ -110,6 +110,20 @@ export const spanForSag = formula<{ L: number; lim: number; ds: number }>({
   compute: ({ L, lim, ds }) => L * Math.cbrt(lim / ds),
 });
 
+/** Moment at which a round bar gives way over that at which it begins to yield: its shape factor. Mechanics of materials. */
+const ROUND_SHAPE_RATIO = 16 / (3 * Math.PI);
+
+/** Span over which no wire gives way, in: its stress goes with the span. fy: yield, psi; fw: elastic stress over L, psi. */
+export const spanForWire = formula<{ L: number; fy: number; fw: number }>({
+  symbol: 'Lw',
+  label: 'span over which the wire does not give way',
+  formula: 'L * 16 / (3 * 3.14159265) * fy / fw',
+  units: { L: 'in', fy: 'psi', fw: 'psi' },
+  unit: 'in',
+  source: 'shape factor of a round bar, 16 / (3 pi), mechanics of materials',
+  compute: ({ L, fy, fw }) => (L * ROUND_SHAPE_RATIO * fy) / fw,
+});
+
 /** Everything that the sag over a span is worked from. */
 function worked(layer: MeshLayer, L: number) {
   const E = STEEL_MODULUS_PSI;
@@ -129,20 +143,38 @@ function worked(layer: MeshLayer, L: number) {
   const placing = placingSag({ ...shared, E });
   const stress = placingStress({ ...shared, d: Math.max(layer.wireIn, layer.crossWireIn) });
   const sagIn = own.value + placing.value;
-  const span = spanForSag({ L, lim: SAG_LIMIT_IN, ds: sagIn });
-  return { I1, I2, weight, load, own, placing, stress, span, sagIn };
+  const forSag = spanForSag({ L, lim: SAG_LIMIT_IN, ds: sagIn });
+  const forWire = spanForWire({ L, fy: layer.yieldPsi, fw: stress.value });
+  return {
+    lines: {
+      sections: wiresAlike(layer) ? [I1.line] : [I1.line, I2.line],
+      weight,
+      load,
+      own,
+      placing,
+      stress,
+    },
+    spans: [forSag.line, forWire.line],
+    ownSagIn: own.value,
+    placingSagIn: placing.value,
+    sagIn,
+    stressPsi: stress.value,
+    mostSpanIn: Math.min(forSag.value, forWire.value),
+    isHeld: sagIn <= SAG_LIMIT_IN && forWire.value >= L,
+  };
 }
 
 /**
- * Standoffs apart under a layer, in: as the job sets them; else about 10 in, and under mesh that would sink too far
- * between those as close as holds it to the limit, down to what a hand still reaches between.
+ * Standoffs apart under a layer, in: as the job sets them; else about 10 in, and under mesh that would sink too far or
+ * give way between those as close as holds it. Where that is closer than a hand reaches, standoffs are no cure, and they
+ * stay at 10 in.
  */
 export function standoffsApartIn(layer: SteelLayer, setIn: number | null): number {
   if (setIn !== null) return setIn;
   if (layer.kind !== 'mesh') return STANDOFFS_APART_IN;
-  const { sagIn, span } = worked(layer, STANDOFFS_APART_IN);
-  if (sagIn <= SAG_LIMIT_IN) return STANDOFFS_APART_IN;
-  return Math.max(STANDOFFS_CLOSEST_IN, wholeStepsIn(span.value));
+  const { isHeld, mostSpanIn } = worked(layer, STANDOFFS_APART_IN);
+  const closerIn = wholeStepsIn(mostSpanIn);
+  return isHeld || closerIn < STANDOFFS_CLOSEST_IN ? STANDOFFS_APART_IN : closerIn;
 }
 
 function wholeStepsIn(spanIn: number): number {
@@ -159,44 +191,49 @@ export function meshSag(
   const setIn = job.forms.standoffSpacingIn;
   const spacingIn = standoffsApartIn(restsOn ?? layer, setIn);
   const L = restsOn === null ? spacingIn : Math.min(spacingIn, restsOn.spacingIn);
-  const { I1, I2, weight, load, own, placing, stress, span, sagIn } = worked(layer, L);
+  const sag = worked(layer, L);
   const usual = worked(layer, STANDOFFS_APART_IN);
   const isCloser = setIn === null && restsOn === null && L < STANDOFFS_APART_IN;
-  const staysBent = stress.value > layer.yieldPsi;
-  const isTooMuch = sagIn > SAG_LIMIT_IN;
+  const staysBent = sag.stressPsi > layer.yieldPsi;
+  const { sections, weight, load, own, placing, stress } = sag.lines;
   return {
     id: `${layer.id}-sag`,
     trace: steelTrace(piece, layer.id),
     layerId: layer.id,
     spanIn: L,
-    ownSagIn: own.value,
-    placingSagIn: placing.value,
-    sagIn,
-    coverLeftIn: Math.max(0, undersideIn - sagIn),
+    ownSagIn: sag.ownSagIn,
+    placingSagIn: sag.placingSagIn,
+    sagIn: sag.sagIn,
+    coverLeftIn: Math.max(0, undersideIn - sag.sagIn),
     staysBent,
-    spanForLimitIn: span.value,
-    level: isTooMuch ? 'caution' : 'enough',
+    spanForLimitIn: sag.mostSpanIn,
+    level: sag.isHeld ? 'enough' : 'caution',
     words: sagWords(job, layer.label ?? layer.id, {
-      sagIn,
+      sagIn: sag.sagIn,
       spanIn: L,
       undersideIn,
-      isTooMuch,
+      isHeld: sag.isHeld,
       staysBent,
-      spanForLimitIn: span.value,
+      mostSpanIn: sag.mostSpanIn,
       usualSagIn: isCloser ? usual.sagIn : null,
     }),
     workings: [
-      I1.line,
-      ...(layer.wireIn === layer.crossWireIn ? [] : [I2.line]),
+      ...sections,
       weight.line,
       load.line,
-      ...(isCloser ? [usual.own.line, usual.placing.line, usual.span.line] : []),
+      ...(isCloser
+        ? [usual.lines.own.line, usual.lines.placing.line, usual.lines.stress.line, ...usual.spans]
+        : []),
       own.line,
       placing.line,
       stress.line,
-      ...(isTooMuch ? [span.line] : []),
+      ...(sag.isHeld ? [] : sag.spans),
     ],
   };
+}
+
+function wiresAlike({ wireIn, crossWireIn }: MeshLayer): boolean {
+  return wireIn === crossWireIn;
 }
 
 function sagWords(
@@ -206,9 +243,9 @@ function sagWords(
     readonly sagIn: number;
     readonly spanIn: number;
     readonly undersideIn: number;
-    readonly isTooMuch: boolean;
+    readonly isHeld: boolean;
     readonly staysBent: boolean;
-    readonly spanForLimitIn: number;
+    readonly mostSpanIn: number;
     /** Sag at the usual spacing where a closer one was picked. */
     readonly usualSagIn: number | null;
   },
@@ -219,12 +256,12 @@ function sagWords(
   const figure = sag.staysBent ? `at least ${length(sag.sagIn)} and stays bent` : length(sag.sagIn);
   const onForm = sag.sagIn >= sag.undersideIn ? ' It then lies on the form.' : '';
   const first = `Between standoffs ${length(sag.spanIn)} apart "${name}" sinks ${figure} under a shovelful of concrete.${onForm}`;
-  if (!sag.isTooMuch) {
+  if (sag.isHeld) {
     return sag.usualSagIn === null
       ? first
       : `${first} At ${length(STANDOFFS_APART_IN)} it would sink ${length(sag.usualSagIn)}.`;
   }
-  const spanIn = wholeStepsIn(sag.spanForLimitIn);
+  const spanIn = wholeStepsIn(sag.mostSpanIn);
   const cure =
     spanIn >= STANDOFFS_CLOSEST_IN
       ? `Set standoffs ${length(spanIn)} apart, or place concrete under the mesh first and never step on it.`

@@ -169,7 +169,7 @@ export interface MeshSag extends PlacedItem {
   readonly coverLeftIn: number;
   /** The wire passes its yield under the placing load and stays bent. */
   readonly staysBent: boolean;
-  /** Span that would hold the sag to the limit, in. */
+  /** Span over which the sag keeps to the limit and no wire gives way, in. */
   readonly spanForLimitIn: number;
   readonly level: 'enough' | 'caution';
   readonly words: string;

@@ -54,9 +54,20 @@ describe('sag of mesh between standoffs', () => {
     expect(placed(caseOf(box(60, 25), { reinforcement: [BARS] })).standoffSets[0]!.spacingIn).toBe(10);
   });
 
-  test('wire that no spacing holds keeps the caution, with concrete first below it as the cure', () => {
+  test('wire of 40 ksi gets them 7-1/2 in apart: at 8 in it would give way under the shovelful', () => {
+    const soft = { yieldPsi: 40_000 };
+    // M = .17075 x 2.5 x 8 = 3.415 lbf-in; Mp = fy d^3 / 6 = 3.413 lbf-in
+    expect((40_000 * 0.08 ** 3) / 6).toBeLessThan(
+      (1 / 4 - Math.sqrt(3) / (8 * (1 + Math.sqrt(3)))) * 2.5 * 8,
+    );
+    expect(sagOf(soft, 8).level).toBe('caution');
+    expect(sagOf(soft, null)).toMatchObject({ spanIn: 7.5, level: 'enough', staysBent: true });
+  });
+
+  test('wire that no spacing holds keeps 10 in and the caution, with concrete first below it as the cure', () => {
+    expect(sagOf({ wireIn: 0.0625, crossWireIn: 0.0625, yieldPsi: 40_000 }, null).spanIn).toBe(10);
     const sag = sagOf({ wireIn: 0.03, crossWireIn: 0.03 }, null);
-    expect(sag).toMatchObject({ spanIn: 4, level: 'caution' });
+    expect(sag).toMatchObject({ spanIn: 10, level: 'caution' });
     expect(sag.words).toContain('Place concrete under the mesh first');
     expect(sag.words).not.toContain('Set standoffs');
   });
