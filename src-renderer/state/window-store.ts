@@ -152,12 +152,18 @@ export function createWindowStore(job: Job, theme: Theme) {
         selection: { pieceId: opened.pieces[0]!.id, part: { kind: 'piece' } },
         hover: null,
         openCheck: null,
+        flyTo: null,
         day: null,
         sheet: null,
         notice: null,
       }),
     markSaved: (path, name, saved) => set({ file: { path, name, savedJob: saved, isRecovered: false } }),
-    select: (selection) => set({ selection }),
+    select: (selection) =>
+      set(({ flyTo }) => ({
+        selection,
+        // a view that is shown later must not fly to a piece that was left
+        flyTo: flyTo?.pieceId === selection?.pieceId ? flyTo : null,
+      })),
     setHover: (hover) => set({ hover }),
     ask: (question) => set({ question }),
     show: (shown) => set({ shown }),
