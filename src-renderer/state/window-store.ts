@@ -195,7 +195,8 @@ export function isUnsaved({ history, file }: WindowState): boolean {
 }
 
 function moveTo(history: History, selection: Selection | null): Partial<WindowState> {
-  return { history, selection: stillThere(history.job, selection), isDragging: false };
+  // what was said of the step that is taken back, or of what was refused before it, no longer holds
+  return { history, selection: stillThere(history.job, selection), isDragging: false, notice: null };
 }
 
 /** The selection, or the piece it lay in, or the first piece, whichever the job still has. */
