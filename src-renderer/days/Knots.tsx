@@ -3,7 +3,7 @@ import type { DayLine } from '../../src-core/sequence';
 import { xOfDay } from './day-scale';
 import styles from './Knots.module.css';
 import type { Knot } from './knots';
-import { placeLabels } from './place-labels';
+import { leaderFromPx, placeLabels } from './place-labels';
 import { FOLDED_HEIGHT_PX, LABEL_LEVELS, labelY, STRING_Y_PX, wordsWidthPx } from './string-levels';
 
 interface Props {
@@ -38,15 +38,16 @@ export function Knots({ line, knots, day, widthPx, rightRoomPx, isFolded }: Prop
   return (
     <>
       <line className={styles.string} x1={0} x2={widthPx} y1={y} y2={y} />
-      {labels.map(({ leftPx, widthPx: wordsPx, level, knotsPx }) => {
+      {labels.map((label) => {
+        const { leftPx, widthPx: wordsPx, level, knotsPx } = label;
         const middlePx = leftPx + wordsPx / 2;
         return knotsPx
           .filter((knotPx) => level > 0 || knotsPx.length > 1 || Math.abs(knotPx - middlePx) > OVER_PX)
           .map((knotPx) => (
             <line
-              key={`${leftPx} ${knotPx}`}
+              key={`${leftPx} ${level} ${knotPx}`}
               className={styles.leader}
-              x1={Math.max(leftPx + 4, Math.min(knotPx, leftPx + wordsPx - 4))}
+              x1={leaderFromPx(label, knotPx)}
               x2={knotPx}
               y1={labelY(level) + BELOW_WORDS_PX}
               y2={y - OWN_PX}
@@ -54,7 +55,7 @@ export function Knots({ line, knots, day, widthPx, rightRoomPx, isFolded }: Prop
           ));
       })}
       {labels.map(({ text, leftPx, widthPx: wordsPx, level }) => (
-        <text key={leftPx} className={styles.words} x={leftPx + wordsPx / 2} y={labelY(level)}>
+        <text key={`${leftPx} ${level}`} className={styles.words} x={leftPx + wordsPx / 2} y={labelY(level)}>
           {text}
         </text>
       ))}

@@ -1,4 +1,5 @@
 import type { DragEvent } from 'react';
+import { useEffect, useRef } from 'react';
 import type { HostApi, ReplyOf } from '../../src-core/host-contract';
 import { BuyPanel } from '../buy/BuyPanel';
 import { ComparePanel } from '../compare/ComparePanel';
@@ -10,6 +11,7 @@ import { PourPanel } from '../pour/PourPanel';
 import { Sheets } from '../sheets/Sheets';
 import type { FileActions } from '../state/file-actions';
 import { useWindow } from '../state/store-context';
+import type { Question } from '../state/window-store';
 import { VerdictPanel } from '../verdict/VerdictPanel';
 import { Drawing } from './Drawing';
 import { NoticeBar } from './NoticeBar';
@@ -25,6 +27,7 @@ interface Props {
 /** The frame of the window: what is asked at the top, pieces at the left, the drawing, and the answer at the right. */
 export function Shell({ host, about, files }: Props) {
   const question = useWindow(({ question: asked }) => asked);
+  const panel = useFromTheTop(question);
   const drop = async (event: DragEvent) => {
     const [file] = event.dataTransfer.files;
     if (file === undefined) return;
@@ -46,7 +49,7 @@ export function Shell({ host, about, files }: Props) {
         <NoticeBar />
         <Drawing />
       </main>
-      <section className={styles.right} aria-label={PANEL_NAMES[question]}>
+      <section ref={panel} className={styles.right} aria-label={PANEL_NAMES[question]}>
         {question === 'draw' && <DrawPanel />}
         {question === 'stand' && <VerdictPanel />}
         {question === 'compare' && <ComparePanel />}
@@ -60,6 +63,21 @@ export function Shell({ host, about, files }: Props) {
       <Sheets host={host} files={files} />
     </div>
   );
+}
+
+/** Panels of the selected piece alone; the others are of the whole job and point at one piece after another. */
+const OF_ONE_PIECE: readonly Question[] = ['draw', 'stand', 'hold', 'compare'];
+
+/** A panel begins at its top for another question, and one that is about a piece for another piece. */
+function useFromTheTop(question: Question) {
+  const panel = useRef<HTMLElement>(null);
+  const pieceId = useWindow(({ selection }) => selection?.pieceId);
+  const subject = OF_ONE_PIECE.includes(question) ? `${question} ${pieceId}` : question;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the panel is about is not read, only that it changes
+  useEffect(() => {
+    panel.current?.scrollTo(0, 0);
+  }, [subject]);
+  return panel;
 }
 
 const PANEL_NAMES = {

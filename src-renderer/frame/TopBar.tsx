@@ -41,7 +41,7 @@ export function TopBar({ files, isMac }: Props) {
         <Mark />
         <h1 className={styles.product}>Ledgewright</h1>
         <MainMenu files={files} isMac={isMac} />
-        <p className={styles.job} title={path ?? undefined}>
+        <p className={styles.job} title={path === null ? name : `${name}, ${path}`}>
           <span className={styles.name}>{name}</span>{' '}
           <span className={styles.state}>
             {unsaved ? 'not saved' : path === null ? 'not in a file yet' : 'saved'}

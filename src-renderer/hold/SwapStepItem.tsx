@@ -19,8 +19,8 @@ interface Props {
 export function SwapStepItem({ row, endRatio }: Props) {
   const store = useStore();
   const isShown = useWindow(({ day }) => day === row.day);
-  const { title, out, comesIn, note, ratio, ratioWords, level, where, heights, attention, fine, cautions } =
-    row;
+  const { title, out, comesIn, note, governing, ratio, ratioWords, level, where } = row;
+  const { heights, attention, fine, cautions } = row;
   return (
     <li className={styles.step}>
       <div className={styles.head}>
@@ -49,7 +49,7 @@ export function SwapStepItem({ row, endRatio }: Props) {
       </dl>
       {note !== '' && <p className={styles.soft}>{note}</p>}
       <p className={styles.ratio}>
-        <span>Worst moment</span>
+        <span>{governing === '' ? 'Worst moment' : `Worst moment: ${governing.toLowerCase()}`}</span>
         <span className={styles.level} style={{ color: `var(--${level})` }}>
           <span aria-hidden="true" className={styles.mark}>
             <VerdictMark level={level} size={12} />

@@ -18,6 +18,8 @@ export interface StepRow {
   readonly out: string;
   readonly comesIn: string;
   readonly note: string;
+  /** Title of the check that is nearest its limit in the worst moment; empty where it has none. */
+  readonly governing: string;
   readonly ratio: number;
   /** "0.82, holds". */
   readonly ratioWords: string;
@@ -54,6 +56,7 @@ export function stepRows(job: Job, drawn: Piece, { steps, findings, proposal }: 
       ].join(', '),
       comesIn: step.supportsIn.map((id) => supportName(piece, id)).join(', '),
       note: step.note,
+      governing: worst.checks.find(({ id }) => id === worst.checkId)?.title ?? '',
       ratio: worst.ratio,
       ratioWords: `${printRatio(worst.ratio)}, ${levelWords(worst.level)}`,
       level: worst.level,

@@ -8,6 +8,7 @@ import { useJob, useWindow } from '../state/store-context';
 import { useVerdict, useVerdicts } from '../state/verdict-store';
 import { BendingMap } from './BendingMap';
 import { CutSteel } from './CutSteel';
+import { isCarriedThere } from './carried-there';
 import { Formwork } from './Formwork';
 import { MAP_LIFT_IN } from './map-geometry';
 import { Pickable } from './Pickable';
@@ -48,9 +49,8 @@ export function PieceModel({ piece, isChosen }: Props) {
 
   const isHard = onDay === null || onDay.state === 'hard';
   const cast = isHard ? 'hard' : onDay.state === 'wet' ? 'wet' : 'not-yet';
-  // a bowl or a stove stands on the slab, so it waits until that is hard
   const groups = allGroups.filter(({ supportId }) =>
-    supportId === null ? isHard : onDay === null || onDay.supports.includes(supportId),
+    supportId === null ? isCarriedThere(onDay) : onDay === null || onDay.supports.includes(supportId),
   );
   // map, bent shape and reactions are those of the finished job
   const map = isChosen && onDay === null ? (verdict?.map ?? null) : null;

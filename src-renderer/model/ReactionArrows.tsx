@@ -42,7 +42,7 @@ export function ReactionArrows({ shape, soffitIn, topIn }: Props) {
         </mesh>
       ))}
       {offLabels.map(({ xIn, yIn }) => (
-        <SceneLabel key={`word ${xIn} ${yIn}`} at={[xIn, yIn, soffitIn - 2]} words="off" tone="off" />
+        <SceneLabel key={`word ${xIn} ${yIn}`} at={[xIn, yIn, soffitIn - 2]} words="lifts off" tone="off" />
       ))}
       {biggest !== null && (
         <SceneLabel

@@ -103,7 +103,12 @@ export function DrawTool({ frame, onLeave }: Props) {
       onKeyDown={onKeyDown}
     >
       <DrawnSides frame={frame} corners={state.corners} cursor={state.cursor} />
-      <p id="draw-help" className={styles.help}>
+      <p
+        id="draw-help"
+        className={styles.help}
+        // out of the way of the hand
+        data-at={at !== null && at.yPx > frame.heightPx / 2 ? 'top' : 'foot'}
+      >
         Click each corner. Shift keeps a side straight. Type a length and Enter for the next side; Enter or
         the first corner closes the piece, Backspace takes a corner back, Escape leaves.
       </p>

@@ -64,7 +64,11 @@ export function PlanView() {
       {isMeasured && (
         <>
           <PlanDrawing job={job} frame={frame} labels={labels} ring={plan.ring} />
-          <p className={styles.front}>Front</p>
+          {labels.frontAtPx !== null && (
+            <p className={styles.front} style={{ left: labels.frontAtPx }}>
+              Front
+            </p>
+          )}
           {isDrawing ? (
             <DrawTool frame={frame} onLeave={() => setIsDrawing(false)} />
           ) : (

@@ -32,6 +32,8 @@ export interface PlanLabels {
   readonly names: readonly PlacedName[];
   readonly marks: readonly PlacedMark[];
   readonly handleSizes: ReadonlyMap<string, HandleSize>;
+  /** Middle of the word "Front" along the foot of the plan, px from its left; null where there is no room for it. */
+  readonly frontAtPx: number | null;
 }
 
 export interface LabelledPlan {
@@ -49,6 +51,10 @@ const HANDLE_PX = { full: 12, small: 8 } as const;
 const CHARACTER_PX = 7;
 const WORD_HEIGHT_PX = 16;
 const MARK_PX = 14;
+/** The word "Front", and its middle above the foot of the plan. */
+const FRONT_WIDTH_PX = 56;
+const FRONT_HEIGHT_PX = 20;
+const FRONT_UP_PX = 16;
 
 /** Lays out the plan: the selected part first, then the outline, what governs, names, and at last what lies inside. */
 export function placeLabels(plan: LabelledPlan): PlanLabels {
@@ -69,7 +75,12 @@ export function placeLabels(plan: LabelledPlan): PlanLabels {
     }),
     ...marks.map(({ at }) => boxAbout(at, MARK_PX, MARK_PX)),
   ];
-  const rooms = declutter([...own, ...outline, ...markLabels(marks), ...nameLabels(names), ...inner], taken);
+  const front = frontLabel(frame);
+  const rooms = declutter(
+    [...own, ...outline, ...markLabels(marks), ...nameLabels(names), ...inner, front],
+    taken,
+  );
+  const frontAt = front.places[rooms.get(front.key) ?? -1];
   return {
     dimensions: settleDimensions(drafts, rooms),
     names: settleNames(names, rooms),
@@ -78,6 +89,17 @@ export function placeLabels(plan: LabelledPlan): PlanLabels {
       wordAt: WORD_PLACES[rooms.get(mark.words) ?? -1]?.(mark) ?? null,
     })),
     handleSizes,
+    frontAtPx: frontAt === undefined ? null : (frontAt.left + frontAt.right) / 2,
+  };
+}
+
+/** The foot of the plan is the front: said in its middle, or at either end where a figure stands there. */
+function frontLabel({ widthPx, heightPx }: Frame): Label {
+  const yPx = heightPx - FRONT_UP_PX;
+  const xsPx = [widthPx / 2, FRONT_WIDTH_PX, widthPx - FRONT_WIDTH_PX];
+  return {
+    key: 'front',
+    places: xsPx.map((xPx) => boxAbout({ xPx, yPx }, FRONT_WIDTH_PX, FRONT_HEIGHT_PX)),
   };
 }
 

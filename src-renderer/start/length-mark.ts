@@ -10,7 +10,8 @@ export interface LengthMarkPlace {
 }
 
 const TICK_PX = 5;
-const OFF_LINE_PX = 6;
+/** Clear of the ticks, which stand under the words where the length is shorter than they are. */
+const OFF_LINE_PX = 9;
 /** From the foot of the words to their middle, px. */
 const HALF_LETTER_PX = 5;
 

@@ -152,12 +152,18 @@ export function createWindowStore(job: Job, theme: Theme) {
         selection: { pieceId: opened.pieces[0]!.id, part: { kind: 'piece' } },
         hover: null,
         openCheck: null,
+        flyTo: null,
         day: null,
         sheet: null,
         notice: null,
       }),
     markSaved: (path, name, saved) => set({ file: { path, name, savedJob: saved, isRecovered: false } }),
-    select: (selection) => set({ selection }),
+    select: (selection) =>
+      set(({ flyTo }) => ({
+        selection,
+        // a view that is shown later must not fly to a piece that was left
+        flyTo: flyTo?.pieceId === selection?.pieceId ? flyTo : null,
+      })),
     setHover: (hover) => set({ hover }),
     ask: (question) => set({ question }),
     show: (shown) => set({ shown }),
@@ -189,7 +195,8 @@ export function isUnsaved({ history, file }: WindowState): boolean {
 }
 
 function moveTo(history: History, selection: Selection | null): Partial<WindowState> {
-  return { history, selection: stillThere(history.job, selection), isDragging: false };
+  // what was said of the step that is taken back, or of what was refused before it, no longer holds
+  return { history, selection: stillThere(history.job, selection), isDragging: false, notice: null };
 }
 
 /** The selection, or the piece it lay in, or the first piece, whichever the job still has. */

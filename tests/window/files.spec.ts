@@ -1,5 +1,6 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { Page } from '@playwright/test';
 import { readJobText } from '../../src-core/job';
 import { chooseCommand, commit, expect, openExample, reachDrawing, test } from './window-test';
 
@@ -74,6 +75,59 @@ test('a broken file says what is wrong and leaves the job that is open', async (
   await expect(page.getByRole('banner').first()).toContainText(/straight counter/i);
   expect(existsSync(broken)).toBe(true);
 });
+
+test('a job file that is dropped on the window opens, after asking about unsaved changes', async ({
+  window,
+}) => {
+  const page = window;
+  await reachDrawing(page);
+  await openExample(page, /bar ledge/i);
+  await page.getByRole('radio', { name: 'Draw it' }).click();
+  const panel = page.getByRole('region', { name: 'What is drawn, as numbers' });
+  await commit(panel.getByLabel('Thickness').first(), '2');
+  await dropFile(page, 'counter.json', readFileSync('assets/jobs/straight-counter.json', 'utf8'));
+  const asked = page.getByRole('alertdialog', { name: /Keep the changes/ });
+  await asked.getByRole('button', { name: 'Cancel' }).click();
+  await expect(asked).toBeHidden();
+  await expect(page.getByRole('banner').first()).toContainText(/bar ledge/i);
+
+  await dropFile(page, 'counter.json', readFileSync('assets/jobs/straight-counter.json', 'utf8'));
+  await asked.getByRole('button', { name: "Don't keep" }).click();
+  await expect(page.getByRole('banner').first()).toContainText(/straight counter/i);
+  await expect(page.getByRole('navigation').getByText('Counter', { exact: true })).toBeVisible();
+});
+
+test('a dropped file that is no job leaves the job that is open, and is said to be none', async ({
+  window,
+}) => {
+  const page = window;
+  await reachDrawing(page);
+  await openExample(page, /straight counter/i);
+  for (const [name, text] of [
+    ['notes.txt', 'two bags short, ask for more'],
+    ['list.json', '{"format":"another","rows":[]}'],
+  ] as const) {
+    await dropFile(page, name, text);
+    await expect(page.getByRole('status').filter({ hasText: name })).toContainText('was not opened');
+    await expect(page.getByRole('banner').first()).toContainText(/straight counter/i);
+    await expect(page.getByRole('navigation').getByText('Counter', { exact: true })).toBeVisible();
+  }
+});
+
+/** Drops a file over the drawing, as a hand does that drags it from a folder. */
+async function dropFile(page: Page, name: string, text: string): Promise<void> {
+  const data = await page.evaluateHandle(
+    ([fileName, content]) => {
+      const transfer = new DataTransfer();
+      transfer.items.add(new File([content], fileName));
+      return transfer;
+    },
+    [name, text] as const,
+  );
+  const drawing = page.getByRole('main');
+  await drawing.dispatchEvent('dragover', { dataTransfer: data });
+  await drawing.dispatchEvent('drop', { dataTransfer: data });
+}
 
 /** All text that the host keeps for its user. */
 function readdirText(folder: string): string {

@@ -103,10 +103,12 @@ export async function chooseCommand(page: Page, name: string): Promise<void> {
   await page.getByRole('menuitem', { name }).click();
 }
 
-/** Opens an example by its name. */
+/** Opens an example by its name, and waits until it has taken the place of the job before it. */
 export async function openExample(page: Page, name: string | RegExp): Promise<void> {
   await chooseCommand(page, 'Open an example');
-  await page.getByRole('dialog').getByRole('button', { name }).click();
+  const sheet = page.getByRole('dialog');
+  await sheet.getByRole('button', { name }).click();
+  await expect(sheet).toBeHidden();
 }
 
 /** Types into a field and commits it. */

@@ -117,6 +117,8 @@ export interface ListField extends Place {
   /** `table` lays an item out in one line, `blocks` one below another. */
   readonly look: 'table' | 'blocks';
   readonly least: number;
+  /** What the items of a table are numbered by, and from where: "No." from 1 unless told. */
+  readonly numbered?: { readonly by: string; readonly from: number };
   /** The next item; null where a person cannot add one here. */
   readonly next: ((items: readonly unknown[], around: Surroundings) => unknown) | null;
   /** The whole list may be none; says what that means, and what to begin with. */

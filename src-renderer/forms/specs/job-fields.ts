@@ -131,6 +131,7 @@ const WEATHER: readonly Field[] = [
     help: 'From day 0 on; the last one goes on.',
     one: 'day',
     look: 'table',
+    numbered: { by: 'Day', from: 0 },
     least: 0,
     item: [quantity('temperature', '', 'Mean')],
     next: (days, { job }) => days.at(-1) ?? job.site.weather.airC,

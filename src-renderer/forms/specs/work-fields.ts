@@ -1,6 +1,6 @@
 /** How the work is done: falsework, swap, forms, crew, stock, ticks. Places start at the job. */
 import { newId } from '../../../src-core/edit';
-import type { SwapStep } from '../../../src-core/job';
+import type { Job, SwapStep } from '../../../src-core/job';
 import { boundingBox } from '../../../src-core/outline';
 import type { Field, Surroundings } from './field';
 import { nextCorner } from './next-in-list';
@@ -74,7 +74,7 @@ const SWAP: readonly Field[] = [
     look: 'blocks',
     least: 0,
     next: nextStep,
-    summary: (step) => stepWords(step as unknown as SwapStep),
+    summary: (step, { job }) => stepWords(step as unknown as SwapStep, job),
     item: [
       quantity('day', 'day', 'Day'),
       { kind: 'many', at: 'sectionsOut', label: 'Sections out', choices: 'section' },
@@ -85,12 +85,14 @@ const SWAP: readonly Field[] = [
   },
 ];
 
-/** "Day 40: out fw-r1, leg-r1; in cab-r1". */
-function stepWords({ day, sectionsOut, supportsOut, supportsIn }: SwapStep): string {
+/** "Day 40: out Return, outer, leg-r1; in R1": by name, as plan and swap say it; by id what has no name. */
+function stepWords({ day, sectionsOut, supportsOut, supportsIn }: SwapStep, job: Job): string {
+  const named = [...job.falsework.sections, ...job.pieces.flatMap(({ supports }) => supports)];
+  const nameOf = (id: string) => named.find((one) => one.id === id)?.name ?? id;
   const out = [...sectionsOut, ...supportsOut];
   const parts = [
-    out.length > 0 && `out ${out.join(', ')}`,
-    supportsIn.length > 0 && `in ${supportsIn.join(', ')}`,
+    out.length > 0 && `out ${out.map(nameOf).join(', ')}`,
+    supportsIn.length > 0 && `in ${supportsIn.map(nameOf).join(', ')}`,
   ];
   const said = parts.filter((part) => part !== false).join('; ');
   return said === '' ? `Day ${day}` : `Day ${day}: ${said}`;

@@ -20,7 +20,7 @@ interface Props {
 
 /** A list with one line an entry. */
 export function ListTable({ field, list, count, onRemove, onOpen, focusOn = null }: Props) {
-  const { one, least } = field;
+  const { one, least, numbered = { by: 'No.', from: 1 } } = field;
   const columns = field.item.filter((column) => column.kind === 'quantity');
   const called = `${one.charAt(0).toUpperCase()}${one.slice(1)}`;
   if (count === 0) return null;
@@ -29,7 +29,7 @@ export function ListTable({ field, list, count, onRemove, onOpen, focusOn = null
       <thead>
         <tr>
           <th scope="col" className={styles.number}>
-            No.
+            {numbered.by}
           </th>
           {columns.map(({ at, label }) => (
             <th scope="col" key={at}>
@@ -42,21 +42,22 @@ export function ListTable({ field, list, count, onRemove, onOpen, focusOn = null
       <tbody>
         {Array.from({ length: count }, (_, index) => {
           const item = below(list, [index]);
+          const number = numbered.from + index;
           return (
             // biome-ignore lint/suspicious/noArrayIndexKey: entries of a list have no other name than their place
             <tr key={index}>
               <th scope="row">
                 {onOpen === undefined ? (
-                  index + 1
+                  number
                 ) : (
                   <Button
                     weight="quiet"
                     isIcon
-                    aria-label={`Open ${one} ${index + 1}`}
+                    aria-label={`Open ${one} ${number}`}
                     autoFocus={focusOn === index}
                     onPress={() => onOpen(index)}
                   >
-                    {index + 1}
+                    {number}
                   </Button>
                 )}
               </th>
@@ -66,7 +67,7 @@ export function ListTable({ field, list, count, onRemove, onOpen, focusOn = null
                     field={column}
                     target={item}
                     layout="cell"
-                    label={`${called} ${index + 1}, ${column.label}`}
+                    label={`${called} ${number}, ${column.label}`}
                   />
                 </td>
               ))}
@@ -74,7 +75,7 @@ export function ListTable({ field, list, count, onRemove, onOpen, focusOn = null
                 <Button
                   weight="quiet"
                   isIcon
-                  aria-label={`Remove ${one} ${index + 1}`}
+                  aria-label={`Remove ${one} ${number}`}
                   isDisabled={count <= least}
                   onPress={() => onRemove(index)}
                 >

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { LabelRoom, LabelWish } from '../../../src-renderer/days/place-labels';
-import { placeLabels } from '../../../src-renderer/days/place-labels';
+import { leaderFromPx, placeLabels } from '../../../src-renderer/days/place-labels';
 
 const room: LabelRoom = { fromPx: 0, toPx: 400, levels: 2, widthOf: (text) => text.length * 6 };
 
@@ -49,11 +49,26 @@ describe('words beside the knots of the day line', () => {
     expect(placed.map(({ leftPx }) => leftPx)).toEqual([0, 400 - 54]);
   });
 
+  test('long words at the beginning stand above those of the next knot, whose leader would run through them', () => {
+    const placed = placeLabels([wish(0, 'falsework, forms, steel, pour'), wish(40, 'strip')], room);
+    expect(placed).toMatchObject([
+      { text: 'falsework, forms, steel, pour', level: 1, leftPx: 0 },
+      { text: 'strip', level: 0, leftPx: 25 },
+    ]);
+  });
+
+  test('words make way for a leader that comes down beside them rather than sharing their knot', () => {
+    const placed = placeLabels([wish(100, 'swap 1-2'), wish(143, 'swap 3-4'), wish(164, 'swap 5-7')], room);
+    expect(placed.map(({ text }) => text)).toEqual(['swap 1-2', 'swap 3-4', 'swap 5-7']);
+    expect(placed[1]!.level).toBe(1);
+    expect(placed[2]!.leftPx).toBeGreaterThan(143);
+  });
+
   test('a knot without words takes no room', () => {
     expect(placeLabels([wish(100)], room)).toEqual([]);
   });
 
-  test('no two words ever lie over one another, however the knots lie', () => {
+  test('no two words ever lie over one another, nor a leader over words, however the knots lie', () => {
     let seed = 7;
     const next = () => {
       seed = (seed * 16807) % 2147483647;
@@ -73,6 +88,12 @@ describe('words beside the knots of the day line', () => {
             one.leftPx + one.widthPx <= other.leftPx ||
             other.leftPx + other.widthPx <= one.leftPx;
           expect(isClear).toBe(true);
+        }
+        for (const below of placed.filter(({ level }) => level < one.level)) {
+          for (const knotPx of one.knotsPx) {
+            const [leftPx, rightPx] = [leaderFromPx(one, knotPx), knotPx].sort((a, b) => a - b);
+            expect(rightPx! <= below.leftPx || leftPx! >= below.leftPx + below.widthPx).toBe(true);
+          }
         }
       }
       expect(placed.flatMap(({ knotsPx }) => knotsPx).length).toBe(wishes.length);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { ListField, Thing } from '../../../src-renderer/forms/specs/field';
 import { nextRoot } from '../../../src-renderer/forms/specs/next-in-list';
 import { pickedFrom } from '../../../src-renderer/forms/specs/picked';
+import { WORK_FIELDS } from '../../../src-renderer/forms/specs/work-fields';
 import { barValues } from '../../../src-renderer/forms/starts/new-steel';
 import { partRows } from '../../../src-renderer/forms/summaries';
 import { examplePiece } from './example-jobs';
@@ -30,6 +32,19 @@ describe('a row of the piece form', () => {
   it('prints millimetres in a metric job', () => {
     const metric = { ...counter, job: { ...counter.job, shownIn: 'metric' as const } };
     expect(factsOf('cutout', metric)[0]).toBe('Sink: 660.4 mm by 355.6 mm');
+  });
+});
+
+describe('a step of the swap in the form of the work', () => {
+  it('is told by the names of what goes and comes, as the plan and the swap tell it', () => {
+    const steps = WORK_FIELDS.flatMap((field) => (field.kind === 'group' ? field.fields : [])).find(
+      (field) => field.kind === 'list' && field.at === 'swap.steps',
+    ) as ListField;
+    const { job } = counter;
+    const [first] = job.swap.steps;
+    expect(steps.summary!(first as unknown as Thing, { job, piece: null })).toBe(
+      'Day 40: out Sink, leg-m2, leg-m3; in C2, sink',
+    );
   });
 });
 

@@ -118,6 +118,15 @@ describe('earliest days', () => {
     expect(swap.caution).toMatch(/^Planned on day 40, before day \d+/);
   });
 
+  test('sealing has no day of its own in the plan: the row tells the hand over, not a day on which it is sealed', () => {
+    const rows = earliestRows(galley, earliestDays(galley, counter));
+    expect(rows.find(({ id }) => id === 'seal')).toMatchObject({
+      when: 'day 33, Sat 29 May',
+      planned: 'handed over on day 49',
+    });
+    expect(rows.find(({ id }) => id === 'swap')!.planned).toBe('planned on day 40');
+  });
+
   test('as the galley is planned nothing of the swap is too early', () => {
     const rows = earliestRows(galley, earliestDays(galley, counter));
     expect(rows.find(({ id }) => id === 'swap')).toMatchObject({ when: 'day 10, Thu 6 May', caution: '' });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Check } from '../../../src-core/checks';
 import type { Job, SwapStep } from '../../../src-core/job';
 import type { CheckedMoment, SwapResult } from '../../../src-core/sequence';
 import { standingOn } from '../../../src-core/sequence';
@@ -88,6 +89,19 @@ describe('a step of the swap as a row', () => {
       ratioWords: '0.82, holds',
       where: 'With the bay open it bends most underneath, 46 in from the left; 0.82 of what cracks it.',
     });
+  });
+
+  test('a ratio that is not the cracking one says which check it belongs to', () => {
+    const sagging: CheckedMoment = {
+      ...open,
+      ratio: 0.71,
+      checkId: 'deflection',
+      cracking: { ...open.cracking!, ratio: 0.38 },
+      checks: [{ id: 'deflection', title: 'Sag and drop of the edge' } as Check],
+    };
+    const [row] = stepRows(galley, counter, swapOf(sagging));
+    expect(row).toMatchObject({ ratioWords: '0.71, holds', governing: 'Sag and drop of the edge' });
+    expect(row!.where).toContain('0.38 of what cracks it');
   });
 
   test('a moment that does not stand says what fails in place of where it bends', () => {

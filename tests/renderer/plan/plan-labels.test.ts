@@ -102,3 +102,29 @@ describe('the plan of every example', () => {
     expect(count(4)).toBeLessThan(count(16));
   });
 });
+
+describe('the word for the front, along the foot of the plan', () => {
+  const frontAt = (centre: Frame['centre']) => {
+    const job = jobOf({ name: 'Counter', corners: rectangle(0, 0, 96, 24) });
+    const [piece] = job.pieces;
+    return placeLabels({
+      frame: { ...frame, centre },
+      system: 'imperial',
+      pieces: job.pieces,
+      piece: piece!,
+      part: { kind: 'piece' },
+      dimensions: pieceDimensions(piece!),
+      governing: null,
+    }).frontAtPx;
+  };
+
+  test('stands in the middle', () => {
+    expect(frontAt({ xIn: 48, yIn: 12 })).toBe(400);
+  });
+
+  test('moves aside where the length of the front edge is written there', () => {
+    // the edge lies 42 px over the foot, and its figure 26 px below it
+    const at = frontAt({ xIn: 48, yIn: 51.6 });
+    expect(Math.abs(at! - 400)).toBeGreaterThan(100);
+  });
+});
