@@ -1,10 +1,9 @@
 /** Tables of a swap: its steps with what each does to the slab, and how far what comes in may be wound or fall short. */
 import type { Job, Piece } from '../job';
 import { printRatio } from '../report';
-import type { CheckedMoment, HeightLimit, SwapResult } from '../sequence';
+import type { CheckedMoment, SwapResult } from '../sequence';
+import { heightWords } from '../sequence';
 import type { Block } from '../sheet';
-import type { UnitSystem } from '../units';
-import { MM_PER_IN } from '../units';
 import { columns, paragraph, table } from './blocks';
 import type { BookContext } from './context';
 import { LEVEL_WORDS } from './practice';
@@ -85,15 +84,4 @@ export function heightTable({ print }: BookContext, { steps }: SwapResult, id: s
       rows,
     ),
   ];
-}
-
-/** Down to the lower 64th, or tenth of a millimetre. */
-export function heightWords(
-  { limitIn, sixtyFourths }: HeightLimit,
-  system: UnitSystem,
-  beyond: string,
-): string {
-  if (limitIn === null || sixtyFourths === null) return beyond;
-  if (system === 'metric') return `${(Math.floor(limitIn * MM_PER_IN * 10 + 1e-9) / 10).toFixed(1)} mm`;
-  return sixtyFourths === 0 ? 'less than 1/64 in' : `${sixtyFourths}/64 in`;
 }

@@ -11,6 +11,7 @@ export { earliestDays, earliestStripDay, earliestSwapDay } from './earliest-days
 export type { SwapFinding, SwapFindingId } from './finding';
 export type { HeightLimit, HeightLimits } from './height-limits';
 export { heightLimits, MOST_GAP_IN, MOST_RAISE_IN } from './height-limits';
+export { heightWords } from './height-words';
 export { overhangSupports } from './overhang-supports';
 export type { SwapProposal } from './propose-swap';
 export { proposeSwap } from './propose-swap';

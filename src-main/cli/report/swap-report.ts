@@ -6,7 +6,6 @@ import { printRatio } from '../../../src-core/report';
 import type {
   CheckedMoment,
   EarliestDay,
-  HeightLimit,
   NoSwap,
   ProposedOrder,
   SwapCheck,
@@ -14,9 +13,8 @@ import type {
   SwapResult,
   SwapStepResult,
 } from '../../../src-core/sequence';
-import { SIZE_CAUTION } from '../../../src-core/sequence';
+import { heightWords, SIZE_CAUTION } from '../../../src-core/sequence';
 import type { UnitSystem } from '../../../src-core/units';
-import { MM_PER_IN } from '../../../src-core/units';
 import { markOf, paintShape, shapeOf } from './marks';
 import { noticeLines, section, showable, textOf } from './result-lines';
 import type { SwapFacts } from './swap-json';
@@ -194,13 +192,6 @@ function heightLines({ steps }: SwapResult, { system }: Style): string[] {
       ),
     ),
   );
-}
-
-/** The lower 64th, or tenth of a millimetre. */
-function heightWords({ limitIn, sixtyFourths }: HeightLimit, system: UnitSystem, beyond: string): string {
-  if (limitIn === null || sixtyFourths === null) return beyond;
-  if (system === 'metric') return `${(Math.floor(limitIn * MM_PER_IN * 10 + 1e-9) / 10).toFixed(1)} mm`;
-  return sixtyFourths === 0 ? 'less than 1/64 in' : `${sixtyFourths}/64 in (${limitIn.toFixed(3)} in)`;
 }
 
 /** What needs attention first; a way in that is free is not worth a line. */

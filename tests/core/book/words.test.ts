@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { namesWords } from '../../../src-core/book/names';
 import { fromTo, placesOf } from '../../../src-core/book/place';
 import { printClock, printOf } from '../../../src-core/book/print';
-import { heightWords } from '../../../src-core/book/swap-tables';
 import { freshLines, isWorked } from '../../../src-core/book/worked-checks';
 import { formula } from '../../../src-core/workings';
 import { jobOf, rectangle } from '../../support/pieces';
@@ -37,17 +36,6 @@ describe('water', () => {
     // 1 US gal is 231 in3 and 3.785 L (NIST SP 811 B.8).
     expect(printOf(imperial).water(1.6176)).toBe('1.62 gal');
     expect(printOf({ ...imperial, shownIn: 'metric' }).water(1)).toBe('3.79 L');
-  });
-});
-
-describe('heights of a foot', () => {
-  test('round down, so that the limit is never passed', () => {
-    // 0.05 in is 3.2 sixty-fourths and 1.27 mm.
-    const limit = { limitIn: 0.05, sixtyFourths: 3 };
-    expect(heightWords(limit, 'imperial', 'any')).toBe('3/64 in');
-    expect(heightWords(limit, 'metric', 'any')).toBe('1.2 mm');
-    expect(heightWords({ limitIn: 0.01, sixtyFourths: 0 }, 'imperial', 'any')).toBe('less than 1/64 in');
-    expect(heightWords({ limitIn: null, sixtyFourths: null }, 'imperial', 'any')).toBe('any');
   });
 });
 

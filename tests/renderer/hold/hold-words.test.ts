@@ -95,8 +95,8 @@ describe('heights', () => {
     gap: { limitIn: null, sixtyFourths: null },
   };
 
-  test('0.0314 in is 2/64 in, or 0.7 mm rounded down', () => {
-    expect(heightRows([limit], 'imperial')[0]).toMatchObject({ raise: '2/64 in', gap: 'any' });
+  test('0.0314 in is 1/32 in, or 0.7 mm rounded down', () => {
+    expect(heightRows([limit], 'imperial')[0]).toMatchObject({ raise: '1/32 in', gap: 'any' });
     expect(heightRows([limit], 'metric')[0]).toMatchObject({ raise: '0.7 mm' });
   });
 
