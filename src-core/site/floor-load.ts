@@ -67,7 +67,7 @@ interface PieceLoad {
 
 /**
  * The heaviest piece per area against the floor's allowance, with the total beside it. A floor of timber or a suspended one whose
- * allowance nobody has stated is for an engineer; ground and slabs on it hold.
+ * allowance nobody has stated is for an engineer; ground and slabs on it hold unless a figure is stated for them.
  */
 export function floorLoad(job: Job): SiteFinding | null {
   const pieces = job.pieces.flatMap((piece) => loadOf(job, piece) ?? []);
@@ -134,15 +134,16 @@ function judge(job: Job, worst: PieceLoad, neededFt2: number | null): Judged {
     const spread =
       neededFt2 === null
         ? 'it may carry nothing'
-        : `more than the ${psf(allowancePsf)} it may carry: spread it with sills over ${area(neededFt2)} instead of its own ${area(worst.footprintIn2 / 144)}, or shore the floor below`;
-    if (isGround) {
-      return {
-        level: 'holds',
-        words: `${load} at the most; the ground below takes it.`,
-        cautions: [`That is over the ${psf(allowancePsf)} stated for it: ask where the figure comes from.`],
-      };
-    }
-    return { level: 'change', words: `${load}, ${spread}.`, cautions: [] };
+        : `more than the ${psf(allowancePsf)} it may carry: spread it with sills over ${area(neededFt2)} instead of its own ${area(worst.footprintIn2 / 144)}${isGround ? '' : ', or shore the floor below'}`;
+    return {
+      level: 'change',
+      words: `${load}, ${spread}.`,
+      cautions: isGround
+        ? [
+            'Firm ground mostly takes more than a figure for the floor on it: ask where the figure comes from.',
+          ]
+        : [],
+    };
   }
   switch (kind) {
     case 'slab-on-ground':

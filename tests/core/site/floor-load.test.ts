@@ -63,13 +63,15 @@ describe('load on the floor or deck', () => {
   });
 
   // Edge of validity: nothing is known, or the figure for the ground is below the load.
-  test('an unstated floor holds with the question asked; a slab on the ground holds past its stated figure', () => {
+  test('an unstated floor holds with the question asked; a slab on the ground is kept to a figure that is stated for it', () => {
     const unknown = finding({ kind: 'unknown' });
     expect(unknown.level).toBe('holds');
     expect(unknown.cautions.join()).toContain('State what the job stands on');
     const ground = finding({ kind: 'slab-on-ground', allowancePsf: 60 });
-    expect(ground.level).toBe('holds');
-    expect(ground.cautions.join()).toContain('over the 60 psf stated');
+    expect(ground.level).toBe('change');
+    expect(ground.words).toMatch(/more than the 60 psf it may carry: spread it with sills/);
+    expect(ground.words).not.toContain('shore');
+    expect(ground.cautions.join()).toContain('ask where the figure comes from');
   });
 
   test('copies count in the total, not in the load per area', () => {
