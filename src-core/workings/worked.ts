@@ -61,15 +61,25 @@ export interface Formula<Inputs extends Readonly<Record<string, number>>> {
 }
 
 const INPUT_DIGITS = 7;
+/** So many digits shorter without the last one, and that one is what rounding left: 7.000001 is 7. */
+const NOISE_DIGITS = 4;
 const RESULT_DIGITS = 4;
+/** No quantity of a worktop is so small; what is left of a difference may be. */
+const ROUNDING = 1e-12;
 
 /** Prints `value` to `digits` significant digits without exponent, grouping or trailing zeros. */
 export function printSignificant(value: number, digits: number): string {
   if (!Number.isFinite(value)) return String(value);
-  if (value === 0) return '0';
+  if (Math.abs(value) < ROUNDING) return '0';
   const decimals = Math.min(20, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
   const fixed = value.toFixed(decimals);
   return fixed.includes('.') ? fixed.replace(/\.?0+$/, '') : fixed;
+}
+
+function printInput(value: number): string {
+  const full = printSignificant(value, INPUT_DIGITS);
+  const shorter = printSignificant(value, INPUT_DIGITS - 1);
+  return full.length - shorter.length >= NOISE_DIGITS ? shorter : full;
 }
 
 /** Builds a formula whose every call returns the value with the line of workings made from the same numbers. */
@@ -80,7 +90,7 @@ export function formula<Inputs extends Readonly<Record<string, number>>>(
     const value = spec.compute(inputs);
     const printed = Object.entries(inputs).map(([symbol, number]) => ({
       symbol,
-      printed: printSignificant(number, INPUT_DIGITS),
+      printed: printInput(number),
       unit: spec.units[symbol] ?? '',
     }));
     return {
