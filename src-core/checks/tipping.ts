@@ -96,11 +96,12 @@ const ENGINE_WORDS: { readonly [K in Stability['kind']]: string } = {
 
 /** What the plate engine found on its own, for the reader to hold against the statics. */
 function engineLine({ kind }: Stability): Line {
-  return readingLine({
+  const reading = readingLine({
     symbol: 'turns over',
-    label: `Plate engine, both stiffness bounds, one-sided supports: ${ENGINE_WORDS[kind]} (1 yes, 0 no)`,
+    label: `The plate engine beside it, on supports that push and do not pull, both soft and stiff: ${ENGINE_WORDS[kind]}`,
     value: kind === 'stands' ? 0 : 1,
     unit: '',
     from: 'plate engine',
   });
+  return { ...reading, result: kind === 'stands' ? 'no' : 'yes' };
 }

@@ -84,7 +84,7 @@ const RAIN: FindingDraft = {
   level: 'note',
   trace: null,
   words:
-    'Poured outdoors: have a cover on a frame ready before the first batch, tight over the whole slab and clear of it. Do not begin with rain due before the trowel is off; rain on fresh concrete washes out cement and colour.',
+    'Under the open sky: have a cover on a frame ready before the first batch, tight over the whole slab and clear of it. Do not begin with rain due before the trowel is off; rain on fresh concrete washes out cement and colour.',
   source: 'common practice, no source',
 };
 

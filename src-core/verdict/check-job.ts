@@ -236,7 +236,7 @@ function jobWords(pieces: readonly PieceResult[], wayStands: boolean, siteStands
     const withSteel = pieces.some(({ verdict }) => verdict.level === 'steel');
     parts.push(withSteel ? 'Every piece holds, some with their steel' : 'Every piece holds');
   } else {
-    parts.push(`${pieces.length - failing.length} of ${pieces.length} pieces hold`);
+    if (pieces.length > 1) parts.push(`${pieces.length - failing.length} of ${pieces.length} pieces hold`);
     for (const { name, verdict } of failing) {
       parts.push(`${name} ${verdict.words.charAt(0).toLowerCase()}${verdict.words.slice(1)}`);
     }
