@@ -102,7 +102,7 @@ describe('the book of the galley', () => {
     expect(first?.slice(0, 4)).toEqual([
       '1',
       'day 40, Sat 2027-06-05',
-      'section Sink, leg-m2, leg-m3',
+      'section Sink, front leg 2, front leg 3',
       'C2, sink',
     ]);
     const heights = rowsOf(book, 'strip-swap-1-heights');

@@ -15,7 +15,7 @@ describe('a row of the piece form', () => {
   it('sums up a cabinet that comes on day 40 and a leg that goes then', () => {
     const rows = factsOf('support');
     expect(rows[0]).toBe('R1: Cabinet, 30 in by 24 in, from day 40');
-    expect(rows).toContain('leg-r1: Leg, 3-1/2 in by 1-1/2 in, day 0 to 40');
+    expect(rows).toContain('return leg 1: Leg, 3-1/2 in by 1-1/2 in, day 0 to 40');
   });
 
   it('sums up edges by their length and what they meet', () => {
@@ -43,7 +43,7 @@ describe('a step of the swap in the form of the work', () => {
     const { job } = counter;
     const [first] = job.swap.steps;
     expect(steps.summary!(first as unknown as Thing, { job, piece: null })).toBe(
-      'Day 40: out Sink, leg-m2, leg-m3; in C2, sink',
+      'Day 40: out Sink, front leg 2, front leg 3; in C2, sink',
     );
   });
 });

@@ -84,7 +84,7 @@ describe('a step of the swap as a row', () => {
     const [row] = stepRows(galley, counter, swapOf(open));
     expect(row).toMatchObject({
       title: 'Step 1: day 40, Sat 5 Jun',
-      out: 'falsework section Return, outer, leg-r1, leg-r2',
+      out: 'falsework section Return, outer, return leg 1, return leg 2',
       comesIn: 'R1',
       ratioWords: '0.82, holds',
       where: 'With the bay open it bends most underneath, 46 in from the left; 0.82 of what cracks it.',
