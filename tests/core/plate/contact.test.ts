@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { convexHull, signedDistanceToHullIn } from '../../../src-core/outline';
 import type { ContactLinks } from '../../../src-core/plate';
 import { prepareContact, resultantOf, solveContact } from '../../../src-core/plate';
+import { seededRandom } from '../../support/seeded-random';
 
 /** Links under a rigid plate: no flexibility of its own, so that statics and springs decide. */
 function links(
@@ -54,6 +56,36 @@ describe('contact of a rigid slab on springs (statics)', () => {
     const { reactionLbf, turnsOver } = solveRigid(links(SQUARE), [{ xIn: 5, yIn: -3, lbf: 100 }]);
     expect(turnsOver).toBe(true);
     expect(reactionLbf.every(Number.isFinite)).toBe(true);
+  });
+
+  test('over 2000 random slabs on four to nine supports, one turns over where and only where its load lies outside of their hull', () => {
+    const random = seededRandom(12);
+    const between = (least: number, most: number) => least + (most - least) * random();
+    let over = 0;
+    for (let run = 0; run < 2000; run++) {
+      const n = 4 + Math.floor(6 * random());
+      const places = Array.from({ length: n }, () => ({ xIn: between(0, 48), yIn: between(0, 26) }));
+      const at = { xIn: between(-10, 58), yIn: between(-8, 34) };
+      const insideIn = signedDistanceToHullIn(at, convexHull(places));
+      if (Math.abs(insideIn) < 0.1) continue;
+      const under = links(places.map(({ xIn, yIn }) => [xIn, yIn] as const));
+      // any give of the slab will do: G times its own transpose, which no load finds negative
+      const root = Array.from({ length: n * n }, () => between(-0.02, 0.02));
+      const give = Float64Array.from({ length: n * n }, (_, k) => {
+        const [i, j] = [Math.floor(k / n), k % n];
+        return root.slice(0, n).reduce((sum, _g, c) => sum + root[i * n + c]! * root[j * n + c]!, 0);
+      });
+      const system = prepareContact(under, give);
+      if (system === null) continue;
+      const free = Float64Array.from({ length: n }, () => between(0, 0.1));
+      const load = resultantOf(system, [{ ...at, lbf: 780 }]);
+      expect(solveContact(system, free, load).turnsOver, `run ${run}, ${insideIn} in inside`).toBe(
+        insideIn < 0,
+      );
+      over += insideIn < 0 ? 1 : 0;
+    }
+    expect(over).toBeGreaterThan(500);
+    expect(over).toBeLessThan(1800);
   });
 
   test('the same load is held when every spring may also pull', () => {
