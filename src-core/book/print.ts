@@ -18,6 +18,7 @@ import {
   printStress,
   printTemperature,
   printVolume,
+  sentenceCase,
 } from '../units';
 
 /** Printers bound to a job. */
@@ -105,7 +106,7 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 
 /** With a capital first letter. */
 export function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return sentenceCase(words);
 }
 
 /** With a full stop at its end. */

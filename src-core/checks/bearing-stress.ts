@@ -2,13 +2,13 @@
 import type { LoadCase, PieceAnalysis } from '../analysis';
 import { concreteBearing, PHI_BEARING_RATIO } from '../concrete';
 import type { Job, Support } from '../job';
-import { printStress } from '../units';
+import { printStress, sentenceCase } from '../units';
 import type { Line, Worked } from '../workings';
 import { formula, readingLine } from '../workings';
 import type { Check, CheckContext, CheckRule } from './check';
 import { wallStrip } from './kern';
 import type { NamedState, SupportParts } from './states';
-import { sentenceCase, statesOf, supportParts } from './states';
+import { statesOf, supportParts } from './states';
 
 /** Bearing across the grain of spruce-pine-fir No. 2, psi. NDS 2018 Supplement Table 4A, from memory. */
 export const SPF_ACROSS_GRAIN_PSI = 425;

@@ -3,6 +3,7 @@ import type { PieceAnalysis } from '../analysis';
 import { printersOf } from '../analysis';
 import { bracketIsDecidable } from '../bracket';
 import type { BracketSupport } from '../job';
+import { sentenceCase } from '../units';
 import type { Line } from '../workings';
 import { readingLine } from '../workings';
 import type { Arm, ArmLoad } from './arm-loads';
@@ -13,7 +14,7 @@ import { bracketRules } from './bracket-rules';
 import { round2 } from './case-words';
 import type { Check, CheckContext, CheckRule } from './check';
 import type { NamedState, SupportParts } from './states';
-import { sentenceCase, statesOf, supportParts } from './states';
+import { statesOf, supportParts } from './states';
 
 /** Below this the slab does not lean on an arm, lbf. */
 const NOTHING_LBF = 0.5;

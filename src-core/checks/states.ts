@@ -51,8 +51,3 @@ function wordsOf(support: Support, bearingWords: string): string {
   if (support.kind === 'bracket') return `the row of brackets "${name}"`;
   return bearingWords;
 }
-
-/** First letter large, for a sentence that starts with a name made of common words. */
-export function sentenceCase(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}

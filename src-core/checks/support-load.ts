@@ -2,11 +2,12 @@
 import type { BearingReaction, LoadCase } from '../analysis';
 import { printersOf } from '../analysis';
 import type { CabinetSupport } from '../job';
+import { sentenceCase } from '../units';
 import type { Line } from '../workings';
 import { formula, readingLine } from '../workings';
 import type { Check, CheckContext, CheckRule } from './check';
 import type { NamedState, SupportParts } from './states';
-import { sentenceCase, statesOf, supportParts } from './states';
+import { statesOf, supportParts } from './states';
 
 /** Below this a support does not carry, lbf: the engine's rounding lies far under it. */
 const NOTHING_LBF = 0.5;

@@ -3,11 +3,12 @@ import type { LoadCase, PieceAnalysis } from '../analysis';
 import { printersOf } from '../analysis';
 import type { Point } from '../outline';
 import { directionBetween, leftOf } from '../outline';
+import { sentenceCase } from '../units';
 import type { Line } from '../workings';
 import { formula, readingLine } from '../workings';
 import type { Check, CheckContext, CheckRule } from './check';
 import type { SupportParts } from './states';
-import { sentenceCase, statesOf, supportParts } from './states';
+import { statesOf, supportParts } from './states';
 import { waysToTurn } from './turning';
 
 /** Below this a tie has nothing to do, lbf. */

@@ -6,6 +6,7 @@ import type { Cutout, Job } from '../job';
 import { cutoutInPlan } from '../job';
 import type { BoundingBox, Direction, Point, Segment } from '../outline';
 import { boundingBox, directionAt, edgesOf, leftOf, moved } from '../outline';
+import { sentenceCase } from '../units';
 import { MOST_PAGES_IN_LINE, TEMPLATE_CHORD_IN, TEMPLATE_PAST_IN } from './practice';
 import type { TemplateSheet } from './template-page';
 import { pageLabel, templatePage } from './template-page';
@@ -119,5 +120,5 @@ function boundsOf(outline: readonly Segment[], centreLines: readonly Segment[]):
 }
 
 function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return sentenceCase(words);
 }

@@ -1,6 +1,7 @@
 /** Turns the schema's findings into sentences that name the field, what it says and what it may say. */
 import type { z } from 'zod';
 import type { UnitSystem } from '../units';
+import { sentenceCase } from '../units';
 import { describePath, memberOf, pieceIdAt } from './field-words';
 import { printFigure } from './figures';
 import type { FieldPath, JobProblem, ReadingCode } from './problem';
@@ -40,7 +41,7 @@ export function fieldProblem(root: unknown, issue: Issue): JobProblem {
   const system = shownIn(root);
   const [code, says] = wording(issue, value, (figure) => printFigure(figure, field, system));
   const place = describePath(root, issue.path);
-  return problem(root, issue.path, code, `${place.charAt(0).toUpperCase()}${place.slice(1)} ${says}.`);
+  return problem(root, issue.path, code, `${sentenceCase(place)} ${says}.`);
 }
 
 /** The system in which the job asks to be shown, also where the rest of it cannot be read. */
@@ -94,7 +95,7 @@ function unknownField(root: unknown, path: FieldPath, key: string, known: readon
   const place = describePath(root, path);
   const meant = nearestName(key, known);
   const hint = meant === null ? '' : ` Was "${meant}" meant?`;
-  return `${place.charAt(0).toUpperCase()}${place.slice(1)} has no field "${shorten(key)}".${hint}`;
+  return `${sentenceCase(place)} has no field "${shorten(key)}".${hint}`;
 }
 
 /** The known name nearest to a mistyped one: the same but for its unit or its case, or at most two slips away. */

@@ -7,7 +7,7 @@ import type { Cutout, Job, Piece, Support } from '../job';
 import { cutoutInPlan, pieceOutline } from '../job';
 import type { Point } from '../outline';
 import { between, boundingBox, outlineEdges, patchOutline } from '../outline';
-import { printMass } from '../units';
+import { printMass, sentenceCase } from '../units';
 import type { Board, Spot } from './board';
 import { draw, isFree, keepFree, linesUnder, placeWords } from './board';
 import { bareLength } from './figure-words';
@@ -169,7 +169,7 @@ function alongLine(board: Board, words: string, a: PaperPoint, b: PaperPoint): v
 
 function openingWords(job: Job, { name, purpose, shape }: Cutout): string {
   const length = (valueIn: number) => bareLength(valueIn, job.shownIn);
-  const called = name ?? `${purpose.charAt(0).toUpperCase()}${purpose.slice(1)}`;
+  const called = name ?? sentenceCase(purpose);
   switch (shape.kind) {
     case 'rectangle': {
       const radius = shape.radiusIn > 0 ? `, R ${length(shape.radiusIn)}` : '';

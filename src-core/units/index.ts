@@ -54,5 +54,6 @@ export {
 } from './print-quantity';
 export type { ProblemCode, QuantityProblem, Refusal } from './problems';
 export type { UnitSystem } from './quantity-specs';
+export { sentenceCase } from './sentence-case';
 export type { TextPiece } from './whole-figures';
 export { wholeFigures } from './whole-figures';

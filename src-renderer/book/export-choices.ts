@@ -2,6 +2,7 @@
 
 import type { Paper } from '../../src-core/figure';
 import type { Job } from '../../src-core/job';
+import { sentenceCase } from '../../src-core/units';
 import { textOfJob } from '../state/file-actions';
 import { leavingName } from './file-names';
 import type { LeavingFile } from './leave';
@@ -152,5 +153,5 @@ export function jobChoice(job: Job): FileChoice {
 }
 
 function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
+  return sentenceCase(words);
 }

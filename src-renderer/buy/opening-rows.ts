@@ -1,7 +1,7 @@
 /** Openings of a piece as they are formed: what keeps each free, what fits it, what holds it down, and what was found. */
 import type { OpeningFinding, OpeningForm } from '../../src-core/openings';
 import type { Trace } from '../../src-core/trace';
-import { printLength, printMass, type UnitSystem } from '../../src-core/units';
+import { printLength, printMass, sentenceCase, type UnitSystem } from '../../src-core/units';
 
 export interface OpeningRow {
   readonly id: string;
@@ -26,7 +26,7 @@ export function openingRows(openings: readonly OpeningForm[], system: UnitSystem
 /** "Sink", or "The drain": its name without the quotation marks that a sentence puts round it. */
 function titleOf({ called }: OpeningForm): string {
   const bare = called.replace(/^"(.*)"$/, '$1');
-  return `${bare.charAt(0).toUpperCase()}${bare.slice(1)}`;
+  return sentenceCase(bare);
 }
 
 function factsOf(opening: OpeningForm, system: UnitSystem): { term: string; words: string }[] {

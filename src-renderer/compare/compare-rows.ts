@@ -3,7 +3,7 @@ import { governingCheck } from '../../src-core/checks';
 import type { EdgeProfile, Piece } from '../../src-core/job';
 import { printRatio } from '../../src-core/report';
 import type { UnitSystem } from '../../src-core/units';
-import { printLength, printMass } from '../../src-core/units';
+import { printLength, printMass, sentenceCase } from '../../src-core/units';
 import type { PieceResult } from '../../src-core/verdict';
 import type { PieceFacts } from '../pieces/piece-facts';
 import type { PieceVerdict } from '../state/verdict-store';
@@ -48,11 +48,11 @@ export const FINISH_WORDS: { readonly [F in Piece['finish']]: string } = {
 /** Profiles that may be chosen; one of the builder's own needs its points and is drawn elsewhere. */
 export const PROFILE_CHOICES = (Object.keys(PROFILE_WORDS) as EdgeProfile['kind'][])
   .filter((kind): kind is ProfileKind => kind !== 'own')
-  .map((value) => ({ value, words: PROFILE_WORDS[value] }));
+  .map((value) => ({ value, words: sentenceCase(PROFILE_WORDS[value]) }));
 
 export const FINISH_CHOICES = (Object.keys(FINISH_WORDS) as Piece['finish'][]).map((value) => ({
   value,
-  words: FINISH_WORDS[value],
+  words: sentenceCase(FINISH_WORDS[value]),
 }));
 
 const WAITING = 'not worked out yet';

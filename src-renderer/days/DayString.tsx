@@ -74,14 +74,7 @@ export function DayString({ job, line, piece, rows, isFolded }: Props) {
         <SliderTrack className={styles.track ?? ''}>
           <svg className={styles.drawing} aria-hidden="true">
             {!isFolded && <Bars job={job} line={line} rows={rows} widthPx={widthPx} />}
-            <Knots
-              line={line}
-              knots={knots}
-              day={shownDay}
-              widthPx={widthPx}
-              rightRoomPx={RIGHT_ROOM_PX}
-              isFolded={isFolded}
-            />
+            <Knots line={line} knots={knots} day={shownDay} widthPx={widthPx} isFolded={isFolded} />
           </svg>
           <SliderThumb inputRef={input} className={styles.playhead ?? ''}>
             <span className={styles.words} style={{ translate: `calc(-50% + ${nudgePx}px) 0` }}>

@@ -11,10 +11,11 @@ interface Props {
   readonly knots: readonly Knot[];
   readonly day: number | null;
   readonly widthPx: number;
-  readonly rightRoomPx: number;
   readonly isFolded: boolean;
 }
 
+/** The playhead of the finished job stands at the end of the string; words keep so far from it, px. */
+const END_CLEAR_PX = 4;
 const OWN_PX = 5;
 const OTHER_PX = 3;
 /** From the foot of the words down to where their leader begins, px. */
@@ -23,7 +24,7 @@ const BELOW_WORDS_PX = 4;
 const OVER_PX = 12;
 
 /** The string and its knots: those of the selected piece large and with words, the others small. */
-export function Knots({ line, knots, day, widthPx, rightRoomPx, isFolded }: Props) {
+export function Knots({ line, knots, day, widthPx, isFolded }: Props) {
   const y = isFolded ? FOLDED_HEIGHT_PX / 2 : STRING_Y_PX;
   const x = (of: number) => xOfDay(line, of, widthPx);
   const labels = useMemo(() => {
@@ -32,9 +33,9 @@ export function Knots({ line, knots, day, widthPx, rightRoomPx, isFolded }: Prop
       texts: knot.labels,
       count: knot.count,
     }));
-    const room = { fromPx: -8, toPx: widthPx + rightRoomPx, levels: LABEL_LEVELS, widthOf: wordsWidthPx };
+    const room = { fromPx: -8, toPx: widthPx - END_CLEAR_PX, levels: LABEL_LEVELS, widthOf: wordsWidthPx };
     return isFolded ? [] : placeLabels(wishes, room);
-  }, [line, knots, widthPx, rightRoomPx, isFolded]);
+  }, [line, knots, widthPx, isFolded]);
   return (
     <>
       <line className={styles.string} x1={0} x2={widthPx} y1={y} y2={y} />

@@ -1,6 +1,7 @@
 /** Days of the job as a person reads them. */
 import type { Job } from '../../src-core/job';
 import { dateOfDay, weekdayOf } from '../../src-core/sequence';
+import { sentenceCase } from '../../src-core/units';
 
 type Calendar = Job['site']['calendar'];
 
@@ -18,7 +19,7 @@ export function shortDate(calendar: Calendar, day: number): string | null {
 export function longDate(calendar: Calendar, day: number): string | null {
   const weekday = weekdayOf(calendar, day);
   if (weekday === null) return null;
-  return `${weekday.charAt(0).toUpperCase()}${weekday.slice(1)} ${shortDate(calendar, day)}`;
+  return `${sentenceCase(weekday)} ${shortDate(calendar, day)}`;
 }
 
 /** "day 36, Tue 1 Jun", or "day 36" where the job starts on no date. */

@@ -1,4 +1,5 @@
 import { X } from 'lucide-react';
+import { sentenceCase } from '../../../src-core/units';
 import { Button } from '../../look/Button';
 import type { ListField } from '../specs/field';
 import type { Target } from '../target';
@@ -22,7 +23,7 @@ interface Props {
 export function ListTable({ field, list, count, onRemove, onOpen, focusOn = null }: Props) {
   const { one, least, numbered = { by: 'No.', from: 1 } } = field;
   const columns = field.item.filter((column) => column.kind === 'quantity');
-  const called = `${one.charAt(0).toUpperCase()}${one.slice(1)}`;
+  const called = sentenceCase(one);
   if (count === 0) return null;
   return (
     <table className={styles.table}>
