@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_LIMITS } from '../../../src-core/checks';
 import { deflection, longTermDeflection } from '../../../src-core/checks/deflection';
+import { placeOfDeflection } from '../../../src-core/checks/deflection-place';
 import type { Job } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
 import { analyse, COUNTER_E2, jobOf, LEDGE_E1, rectangle } from '../../support/pieces';
@@ -162,6 +163,24 @@ describe('sag and drop of the edge', () => {
     expect(checkOf(LEDGE_E1(), 2).cautions.some((caution) => caution.includes('as if it were held'))).toBe(
       true,
     );
+  });
+
+  test('a gap between bearings of two thicknesses or less is no span: the slab sinks where it bears', () => {
+    const between = (gapIn: number) => {
+      const job = jobOf({
+        corners: rectangle(20 + gapIn, 12),
+        thicknessIn: 2,
+        supports: [5, 15 + gapIn].map((xIn, i) => ({
+          kind: 'pier' as const,
+          id: `pier-${i}`,
+          build: 'block' as const,
+          footprint: { kind: 'rectangle' as const, centre: { xIn, yIn: 6 }, widthIn: 10, depthIn: 12 },
+        })),
+      });
+      return placeOfDeflection(analyse(job, { meshSizeIn: 2 }), { xIn: 10 + gapIn / 2, yIn: 6 });
+    };
+    expect(between(3.9)).toMatchObject({ kind: 'bearing', lengthIn: expect.closeTo(3.9, 6) });
+    expect(between(4.1)).toMatchObject({ kind: 'span', lengthIn: expect.closeTo(4.1, 6) });
   });
 
   test('a slab on brackets alone is measured from the wall, arm and slab together', () => {
