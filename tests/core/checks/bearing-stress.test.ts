@@ -8,7 +8,7 @@ import {
 } from '../../../src-core/checks/bearing-stress';
 import type { Job, JobDraft } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
-import { jobOf, LEDGE_E1, rectangle, wallAlongX } from '../../support/pieces';
+import { analyse, jobOf, LEDGE_E1, rectangle, wallAlongX } from '../../support/pieces';
 
 /** Contact points and loaded nodes do not share the area alike, so an even pressure comes out even within this. */
 const EVEN = 0.05;
@@ -191,5 +191,16 @@ describe('pressure on the bearings', () => {
       ratio: { from: 0, to: 0.2 },
     });
     expect(check?.words).toContain("the wall's plate may take 425 psi");
+    const { elastic } = analyse(LEDGE_E1(), { meshSizeIn: 3 });
+    const mostOf = (turnsOver: boolean) =>
+      Math.max(
+        ...[elastic.low, elastic.high].flatMap(({ cases }) =>
+          cases
+            .filter(({ asIfHeld }) => asIfHeld === turnsOver)
+            .map(({ reactions }) => reactions[0]!.peakPressurePsi),
+        ),
+      );
+    expect(mostOf(true)).toBeGreaterThan(mostOf(false));
+    expect(check?.demand.value).toBe(mostOf(false));
   });
 });

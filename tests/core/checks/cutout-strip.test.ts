@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_LIMITS } from '../../../src-core/checks';
 import { cutoutStrip, cutoutStripMoment } from '../../../src-core/checks/cutout-strip';
+import { narrowStrips } from '../../../src-core/checks/narrow-strips';
 import type { Job } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
 import { analyse, jobOf, rectangle } from '../../support/pieces';
@@ -100,6 +101,39 @@ describe('strip beside a cutout', () => {
     for (const check of cutoutStrip.run({ job, analysis, limits: DEFAULT_LIMITS })) {
       expect(check.demand.value).toBeLessThanOrEqual(governing);
     }
+  });
+
+  test('of the two strips beside one sink the one that bends most is told', () => {
+    const job = sinkTop({ frontIn: 5.6, thicknessIn: 2 });
+    const analysis = analyse(job, { meshSizeIn: MESH_IN });
+    const moments = narrowStrips(analysis, 6)
+      .filter(({ opening }) => opening === 0)
+      .map(({ momentLbfInPerIn }) => momentLbfInPerIn);
+    expect(moments).toHaveLength(2);
+    expect(Math.max(...moments)).toBeGreaterThan(1.02 * Math.min(...moments));
+    const [check] = cutoutStrip.run({ job, analysis, limits: DEFAULT_LIMITS });
+    expect(check?.demand.value).toBe(Math.max(...moments));
+  });
+
+  test('sagging and hogging count in both stiffness bounds, up to the moment that governs the piece', () => {
+    const analysis = analyse(sinkTop({ frontIn: 4, thicknessIn: 2 }), { meshSizeIn: MESH_IN });
+    const { low } = analysis.elastic;
+    const even = (value: number) => new Float64Array(low.saggingEnvelope.length).fill(value);
+    const bending = (governing: number, ...[a, b, c, d]: readonly [number, number, number, number]) => {
+      const state = (sagging: number, hogging: number) => ({
+        ...low,
+        sagging: { ...low.sagging, momentLbfInPerIn: governing },
+        saggingEnvelope: even(sagging),
+        hoggingEnvelope: even(hogging),
+      });
+      const elastic = { ...analysis.elastic, low: state(a, b), high: state(c, d) };
+      return narrowStrips({ ...analysis, elastic }, 6)[0]!.momentLbfInPerIn;
+    };
+    expect(bending(900, 100, 0, 0, 0)).toBeCloseTo(100, 9);
+    expect(bending(900, 0, 100, 0, 0)).toBeCloseTo(100, 9);
+    expect(bending(900, 0, 0, 100, 0)).toBeCloseTo(100, 9);
+    expect(bending(900, 0, 0, 0, 100)).toBeCloseTo(100, 9);
+    expect(bending(900, 1000, 0, 0, 0)).toBeCloseTo(900, 9);
   });
 
   test('a strip narrower than the slab is thick is told to be fragile', () => {
