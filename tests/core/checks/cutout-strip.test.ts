@@ -150,11 +150,10 @@ describe('strip beside a cutout', () => {
   test('a strip of 6 in or more, and the hole of a tap, are not asked', () => {
     // the sink's back strip is 25.5 - 6 - 14 = 5.5 in, so only that one counts; the tap hole is shorter than its strip is wide
     const job = sinkTop({ frontIn: 6, thicknessIn: 2 });
-    const checks = cutoutStrip.run({
-      job,
-      analysis: analyse(job, { meshSizeIn: MESH_IN }),
-      limits: DEFAULT_LIMITS,
-    });
+    const analysis = analyse(job, { meshSizeIn: MESH_IN });
+    const asked = narrowStrips(analysis, DEFAULT_LIMITS.narrowStripIn).map(({ side }) => side);
+    expect(asked).toEqual(['back']);
+    const checks = cutoutStrip.run({ job, analysis, limits: DEFAULT_LIMITS });
     expect(checks).toHaveLength(1);
     expect(checks[0]!.words).toContain('The 5-1/2 in strip behind the sink');
   });
