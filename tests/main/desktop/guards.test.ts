@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
+import { ASK_CHANNEL } from '../../../src-main/desktop/channels';
 import { PAGE_HEADERS } from '../../../src-main/host/page-headers';
 import { builtApp } from '../../support/built-app';
 import { withDesktop } from '../../support/electron-double/run-desktop';
@@ -66,9 +67,10 @@ describe('the window', () => {
 });
 
 describe('the page', () => {
-  test('asks through the preload and is answered by the host', async () => {
-    const { shown, documents } = desktop();
+  test('asks through the preload on the one channel that the shell answers, and is answered by the host', async () => {
+    const { shown, documents, channels } = desktop();
     const { page } = await shown();
+    expect(channels()).toEqual([ASK_CHANNEL]);
     expect(await askFrom(page, 'about')).toMatchObject({
       host: 'desktop',
       hasDialogs: true,
