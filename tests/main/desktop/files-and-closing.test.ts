@@ -254,8 +254,11 @@ describe('closing the window', () => {
       const first = await desktop.dialogs.next();
       first.answer({ response: 0 });
       await soon(() => expect(window.done.filter((what) => what === 'reload')).toHaveLength(1));
+      const following = desktop.dialogs.next();
+      const none = new Promise((resolve) => setTimeout(() => resolve('none'), 300));
+      expect(await Promise.race([following, none])).toBe('none');
       window.webContents.emit('render-process-gone', {}, { reason: 'oom' });
-      const second = await desktop.dialogs.next();
+      const second = await following;
       window.destroy();
       second.answer({ response: 0 });
       await new Promise((resolve) => setTimeout(resolve, 100));
