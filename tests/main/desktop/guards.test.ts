@@ -163,6 +163,8 @@ describe('the page', () => {
     expect(webContents.announceNavigation('https://ledge.example/', false)).toBe(true);
     expect(webContents.announceNavigation('app://ledgewright.example/', false)).toBe(true);
     expect(webContents.announceNavigation('app://me@ledgewright/', true)).toBe(true);
+    expect(webContents.announceNavigation('app://:word@ledgewright/', true)).toBe(true);
+    expect(webContents.announceNavigation('https://ledgewright/', true)).toBe(true);
     expect(webContents.announceNavigation('nonsense', true)).toBe(true);
     expect(webContents.announceNavigation('app://ledgewright/', true)).toBe(false);
   });
