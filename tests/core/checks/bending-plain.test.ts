@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { bendingPlain, plainBendingRatio } from '../../../src-core/checks/bending-plain';
+import { bendingPlain, factoredMoment, plainBendingRatio } from '../../../src-core/checks/bending-plain';
 import { FREE_CORNER_RATIO, MID_RUN_RATIO, overhangStrip } from '../../../src-core/checks/strip-by-hand';
 import { runCheckCase } from '../../support/check-harness';
 import { COUNTER_E2, jobOf, LEDGE_E1, rectangle, wallAlongX } from '../../support/pieces';
@@ -101,6 +101,13 @@ describe('bending on concrete alone', () => {
     const moments = check!.workings.filter(({ symbol }) => symbol === 'M').map(({ value }) => value);
     expect(moments).toHaveLength(4);
     expect(check!.demand.value).toBe(Math.max(...moments));
+  });
+
+  test('the factored moment is 1.4 of what lasts, or 1.2 of it and 1.6 of the rest where that is more', () => {
+    // ASCE 7-22 2.3.1, combinations 1 and 2: they meet where the live part is an eighth of the lasting one
+    expect(factoredMoment.compute({ D: 100, S: 100 })).toBeCloseTo(140, 9);
+    expect(factoredMoment.compute({ D: 100, S: 110 })).toBeCloseTo(140, 9);
+    expect(factoredMoment.compute({ D: 100, S: 120 })).toBeCloseTo(152, 9);
   });
 
   test('a ratio is the moment over the limit: 100 over 132.6 is 0.754', () => {

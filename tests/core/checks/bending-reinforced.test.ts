@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { steelLayers } from '../../../src-core/analysis';
+import { steelLayers, tensionLayers } from '../../../src-core/analysis';
 import { DEFAULT_LIMITS } from '../../../src-core/checks';
 import { anchorage } from '../../../src-core/checks/anchorage';
 import { bendingReinforced } from '../../../src-core/checks/bending-reinforced';
-import { neededMoment } from '../../../src-core/checks/steel-section';
+import { heldSection, neededMoment } from '../../../src-core/checks/steel-section';
 import type { Job } from '../../../src-core/job';
 import { assertSoundCheck, runCheckCase } from '../../support/check-harness';
-import { analyse } from '../../support/pieces';
+import { analyse, jobOf, rectangle } from '../../support/pieces';
 import { bars, lightMesh, plank, tiedLedge } from './plank';
 
 const MESH_IN = 3;
@@ -98,6 +98,55 @@ describe('bending with steel', () => {
     expect(check!.cautions.some((caution) => caution.includes('7.3.3.1'))).toBe(true);
   });
 
+  test('steel that stretches some, yet not enough, counts no more than 0.65 of its strength either', () => {
+    // basis 4.5: #3 at 4 in at d 1.0 in 2 in, f'c 4000: strain 0.00226 at the bars, below fy / Es + 0.003 = 0.00507, so phi
+    // would lie between 0.65 and 0.90 (ACI 318-19 Table 21.2.2), at 0.666
+    // As 0.0275, a = 0.0275 * 60000 / (0.85 * 4000) = 0.4853, Mn = 1650 (1 - 0.2426) = 1249.6; 0.65 Mn = 812.3
+    // 4/3 Mu = 454.1 as above; ratio 0.559
+    const [check] = runCheckCase(bendingReinforced, {
+      says: 'basis 4.5',
+      job: plank({ spanIn: 60, thicknessIn: 2, strengthPsi: 4000, steel: [bars(1, 4)] }),
+      meshSizeIn: MESH_IN,
+      level: 'steel',
+      ratio: { near: 0.559, within: 0.02 },
+    });
+    expect(check!.capacity.value).toBeCloseTo(812.3, 0);
+  });
+
+  test('a square slab on four walls bends both ways alike, and its bars are judged both ways', () => {
+    // Simply supported on four sides: M = 0.0479 q a^2 each way at nu 0.3 (Timoshenko & Woinowsky-Krieger, Table 8), less at 0.2.
+    // q = 0.2098 + 250 / 144 = 1.946 psi, a = 72: some 440 lbf-in/in, past the 368.3 that plain concrete takes uncracked
+    const side = 72.75;
+    const wall = (id: string, x0: number, y0: number, x1: number, y1: number) => ({
+      kind: 'wall' as const,
+      build: 'block' as const,
+      id,
+      from: { xIn: x0, yIn: y0 },
+      to: { xIn: x1, yIn: y1 },
+      widthIn: 0.75,
+    });
+    const near = 0.375;
+    const far = side - near;
+    const job = jobOf({
+      corners: rectangle(side, side),
+      thicknessIn: 2.5,
+      loads: { roving: { setting: 'none' }, spreadPsf: 250 },
+      reinforcement: [
+        { ...bars(1.8125, 4), id: 'along' },
+        { ...bars(1.8125, 4, { angleDeg: 90 }), id: 'across' },
+      ],
+      supports: [
+        wall('left', near, 0, near, side),
+        wall('right', far, 0, far, side),
+        wall('front', 0, near, side, near),
+        wall('back', 0, far, side, far),
+      ],
+    });
+    const underneath = checksOf(job).filter(({ words }) => words.includes('underneath'));
+    expect(underneath).toHaveLength(2);
+    expect(underneath.map(({ words }) => words.includes('runs lengthways')).sort()).toEqual([false, true]);
+  });
+
   test('bars in the wrong face hold nothing, and the sheet shows what they would do in the right one', () => {
     const [check] = checksOf(plank({ ...SPAN, steel: [bars(0.6875, 4)] }));
     assertSoundCheck('bending-reinforced', check!);
@@ -151,6 +200,22 @@ describe('bars take hold', () => {
     expect(hold.shareRatio).toBeCloseTo(0.492, 3);
   });
 
+  test('and no more than that carries: 1237 lbf-in in an inch instead of 2331', () => {
+    // As = 0.0275 * 0.4919 = 0.01353; a = 0.01353 * 60000 / (0.85 * 4000) = 0.2387; Mn = 811.7 (1.8125 - 0.1194) = 1374; 0.9 Mn
+    const analysis = analyse(
+      plank({ spanIn: 47.25, thicknessIn: 2.5, strengthPsi: 4000, steel: [bars(1.8125, 4)] }),
+      { meshSizeIn: 6 },
+    );
+    const momentAt = (xIn: number) => {
+      const at = { xIn, yIn: 9 };
+      const layers = tensionLayers(steelLayers(analysis.piece), 'bottom', 2.5, 0, at);
+      return heldSection(analysis, layers, 'bottom', at)?.section.designMomentLbfInPerIn;
+    };
+    expect(momentAt(8)).toBeCloseTo(1237, -0.5);
+    // a = 0.4853; 1650 (1.8125 - 0.2426) = 2590; 0.9 Mn = 2331
+    expect(momentAt(24)).toBeCloseTo(2331, -0.5);
+  });
+
   test('in the middle all of it counts', () => {
     expect(holdOf(bars(1.8125, 4), 24).shareRatio).toBe(1);
   });
@@ -165,6 +230,14 @@ describe('bars take hold', () => {
     expect(hold.neededIn).toBe(6);
     expect(hold.shareRatio).toBe(1);
     expect(hold.cautions[0]).toContain('lay them flat');
+  });
+
+  test('a #4 hook without side cover needs 6.61 in, and closer than six bars together 10.57 in', () => {
+    // ACI 318-19 25.4.3.1 and Table 25.4.3.2: psic = 4000 / 15000 + 0.6 = 0.8667, psio 1.25, psir 1 from 6 db on, else 1.6
+    // 60000 * 1.25 * 0.8667 * 0.5^1.5 / (55 sqrt(4000)) = 6.607 in
+    const hook = { barIn: 0.5, areaIn2: 0.2, hooked: true };
+    expect(holdOf(bars(1.75, 3, hook), 24).neededIn).toBeCloseTo(6.607, 2);
+    expect(holdOf(bars(1.75, 2.9, hook), 24).neededIn).toBeCloseTo(10.571, 2);
   });
 
   test('a bar with less cover than its own thickness needs half as much length again', () => {
@@ -185,5 +258,15 @@ describe('bars take hold', () => {
   test('W2.1 mesh takes hold within two cross wires: 6 in', () => {
     // basis 4.15 in kind: 0.27 * 0.021 / 4 * 65000 / sqrt(4000) = 1.46 in by strength, cross wires at 4 in + 2 in = 6 in
     expect(holdOf(lightMesh(1.25), 24).neededIn).toBe(6);
+  });
+
+  test('a wire of mesh is held by the wires that cross it: cross wires at 6 in ask 8 in of the main ones', () => {
+    // ACI 318-19 25.4.7.2, from memory: outermost cross wire and one more, spacing + 2 in, at least 6 in
+    const steel = { ...lightMesh(1.25), crossSpacingIn: 6 };
+    const analysis = analyse(plank({ spanIn: 47.25, thicknessIn: 2.5, steel: [steel] }), { meshSizeIn: 6 });
+    const needed = steelLayers(analysis.piece).map(
+      (layer) => anchorage(analysis, layer, { xIn: 24, yIn: 9 }).neededIn,
+    );
+    expect(needed).toEqual([8, 6]);
   });
 });

@@ -2,9 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { caseField, preparePiece } from '../../../src-core/analysis';
 import type { Check } from '../../../src-core/checks';
 import { DEFAULT_LIMITS } from '../../../src-core/checks';
+import type { ArmLoad } from '../../../src-core/checks/arm-loads';
 import { armLoads, armsOf, governingLoads, resultantOn } from '../../../src-core/checks/arm-loads';
 import { bracket } from '../../../src-core/checks/bracket';
-import { worstParts } from '../../../src-core/checks/bracket-parts';
+import { armTipSinking, worstParts } from '../../../src-core/checks/bracket-parts';
 import { ruleOfThumbReach } from '../../../src-core/checks/bracket-rules';
 import type { ArmSection, BracketFixing, BracketSupport, Job, JobDraft } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
@@ -187,6 +188,68 @@ describe('brackets that share with the slab', () => {
     });
     expect(check?.cautions[0]).toContain('these are 32 in apart instead of 24 in at the most');
     expect(ruleOfThumbReach({ share: 2 / 3, a: 11 }).value).toBeCloseTo(7.333, 3);
+  });
+
+  test('arms of 7 in under an overhang of 11 in hold against the rule of two thirds of it, and say why', () => {
+    // 2/3 * 11 = 7.33 in, common practice, no source
+    const sentenceAt = (reachIn: number) => {
+      const job = ledgeOnBrackets({ reachIn, arm: STRONG_TUBE }, 16, {
+        hold: { kind: 'tied', ratingLbf: 1000 },
+      });
+      const [check] = bracket.run({
+        job,
+        analysis: analyse(job, { meshSizeIn: MESH_IN }),
+        limits: DEFAULT_LIMITS,
+      });
+      expect(check?.level).toBe('holds');
+      return check?.cautions.find((caution) => caution.includes("The trade's rule"));
+    };
+    expect(sentenceAt(7)).toContain('7 in long instead of 7-5/16 in, two thirds of the overhang');
+    expect(sentenceAt(7.3)).toBeUndefined();
+  });
+
+  test('the tip of a timber arm sinks half as far again under what lasts, twice as far outdoors, and one of steel does not', () => {
+    // NDS 2018 3.5.2: Kcr 1.5 seasoned and dry, 2.0 wet
+    expect(armTipSinking.compute({ S: 0.03, D: 0.01, Kcr: 1.5 })).toBeCloseTo(0.035, 9);
+    const factorOf = (arm: ArmSection, exposure: 'indoors' | 'outdoors') => {
+      const job = onTwoArms({ arm, make: arm.kind === 'knee-brace' ? 'timber' : 'rolled' }, { exposure });
+      const [check] = bracket.run({ job, analysis: analyse(job, { meshSizeIn: 3 }), limits: DEFAULT_LIMITS });
+      const sinking = check?.workings.find(({ symbol }) => symbol === 'dtip');
+      return Number(sinking?.inputs.find(({ symbol }) => symbol === 'Kcr')?.printed);
+    };
+    expect(factorOf(BRACE, 'indoors')).toBe(1.5);
+    expect(factorOf(BRACE, 'outdoors')).toBe(2);
+    expect(factorOf(TUBE, 'outdoors')).toBe(1);
+  });
+
+  test('of the loads on an arm those are looked at that are worst near, far, between the ends, factored, or for the tip', () => {
+    const reachIn = 10;
+    const load = (totalLbf: number, atIn: number, own: Partial<ArmLoad> = {}) =>
+      ({
+        totalLbf,
+        atIn,
+        momentLbfIn: totalLbf * atIn,
+        deadLbf: 150,
+        sinkingIn: 0,
+        deadSinkingIn: 0,
+        ...own,
+      }) as ArmLoad;
+    const heaviest = load(200, 5);
+    const nearer = load(180, 1);
+    const farther = load(99, 9.9);
+    // beaten on its way out by one that is as large and farther, on its way in by one that is as large and nearer
+    const between = load(210, 5.1);
+    const [in1, out1] = [load(220, 0.5), load(220, 9.9)];
+    // 1.2 * 10 + 1.6 * 189 = 314 lbf against 1.2 * 150 + 1.6 * 70 = 292 lbf of the heaviest (ASCE 7-22 2.3.1)
+    const living = load(199, 5, { deadLbf: 10 });
+    const sinking = load(50, 2, { sinkingIn: 0.01, deadSinkingIn: 0.002 });
+    const least = load(60, 3);
+    expect(new Set(governingLoads([heaviest, nearer, farther, least], reachIn))).toEqual(
+      new Set([heaviest, nearer, farther]),
+    );
+    expect(new Set(governingLoads([in1, out1, between, living, sinking, least], reachIn))).toEqual(
+      new Set([in1, out1, between, living, sinking]),
+    );
   });
 
   test('a limp arm carries less and the slab more, with a rigid fixing and with one that gives', () => {

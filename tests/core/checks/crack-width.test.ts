@@ -69,6 +69,7 @@ describe('width of cracks', () => {
   test('a whole plank, a plain one, and one whose steel falls short are not asked', () => {
     expect(checksOf(plank({ spanIn: 40, thicknessIn: 2.5, steel: [bars(1.8125, 4)] }))).toEqual([]);
     expect(checksOf(plank(SPAN))).toEqual([]);
-    expect(checksOf(plank({ ...SPAN, steel: [bars(1.8125, 20)] }))).toEqual([]);
+    // at 15 in the factored moment is 1.02 times what the bars carry
+    expect(checksOf(plank({ ...SPAN, steel: [bars(1.8125, 15)] }))).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_LIMITS } from '../../../src-core/checks';
 import { cutoutStrip, cutoutStripMoment } from '../../../src-core/checks/cutout-strip';
+import { narrowStrips } from '../../../src-core/checks/narrow-strips';
 import type { Job } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
 import { analyse, jobOf, rectangle } from '../../support/pieces';
@@ -102,6 +103,39 @@ describe('strip beside a cutout', () => {
     }
   });
 
+  test('of the two strips beside one sink the one that bends most is told', () => {
+    const job = sinkTop({ frontIn: 5.6, thicknessIn: 2 });
+    const analysis = analyse(job, { meshSizeIn: MESH_IN });
+    const moments = narrowStrips(analysis, 6)
+      .filter(({ opening }) => opening === 0)
+      .map(({ momentLbfInPerIn }) => momentLbfInPerIn);
+    expect(moments).toHaveLength(2);
+    expect(Math.max(...moments)).toBeGreaterThan(1.02 * Math.min(...moments));
+    const [check] = cutoutStrip.run({ job, analysis, limits: DEFAULT_LIMITS });
+    expect(check?.demand.value).toBe(Math.max(...moments));
+  });
+
+  test('sagging and hogging count in both stiffness bounds, up to the moment that governs the piece', () => {
+    const analysis = analyse(sinkTop({ frontIn: 4, thicknessIn: 2 }), { meshSizeIn: MESH_IN });
+    const { low } = analysis.elastic;
+    const even = (value: number) => new Float64Array(low.saggingEnvelope.length).fill(value);
+    const bending = (governing: number, ...[a, b, c, d]: readonly [number, number, number, number]) => {
+      const state = (sagging: number, hogging: number) => ({
+        ...low,
+        sagging: { ...low.sagging, momentLbfInPerIn: governing },
+        saggingEnvelope: even(sagging),
+        hoggingEnvelope: even(hogging),
+      });
+      const elastic = { ...analysis.elastic, low: state(a, b), high: state(c, d) };
+      return narrowStrips({ ...analysis, elastic }, 6)[0]!.momentLbfInPerIn;
+    };
+    expect(bending(900, 100, 0, 0, 0)).toBeCloseTo(100, 9);
+    expect(bending(900, 0, 100, 0, 0)).toBeCloseTo(100, 9);
+    expect(bending(900, 0, 0, 100, 0)).toBeCloseTo(100, 9);
+    expect(bending(900, 0, 0, 0, 100)).toBeCloseTo(100, 9);
+    expect(bending(900, 1000, 0, 0, 0)).toBeCloseTo(900, 9);
+  });
+
   test('a strip narrower than the slab is thick is told to be fragile', () => {
     const [check] = runCheckCase(cutoutStrip, {
       says: '1-3/4 in strip',
@@ -116,11 +150,10 @@ describe('strip beside a cutout', () => {
   test('a strip of 6 in or more, and the hole of a tap, are not asked', () => {
     // the sink's back strip is 25.5 - 6 - 14 = 5.5 in, so only that one counts; the tap hole is shorter than its strip is wide
     const job = sinkTop({ frontIn: 6, thicknessIn: 2 });
-    const checks = cutoutStrip.run({
-      job,
-      analysis: analyse(job, { meshSizeIn: MESH_IN }),
-      limits: DEFAULT_LIMITS,
-    });
+    const analysis = analyse(job, { meshSizeIn: MESH_IN });
+    const asked = narrowStrips(analysis, DEFAULT_LIMITS.narrowStripIn).map(({ side }) => side);
+    expect(asked).toEqual(['back']);
+    const checks = cutoutStrip.run({ job, analysis, limits: DEFAULT_LIMITS });
     expect(checks).toHaveLength(1);
     expect(checks[0]!.words).toContain('The 5-1/2 in strip behind the sink');
   });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_LIMITS } from '../../../src-core/checks';
 import { deflection, longTermDeflection } from '../../../src-core/checks/deflection';
+import { placeOfDeflection } from '../../../src-core/checks/deflection-place';
 import type { Job } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
 import { analyse, COUNTER_E2, jobOf, LEDGE_E1, rectangle } from '../../support/pieces';
@@ -55,6 +56,43 @@ describe('sag and drop of the edge', () => {
     expect(at(107, 'change', 1.077).needs[0]).toBe('support');
   });
 
+  test('the worse of both stiffness bounds counts, whichever it is', () => {
+    const worse = (job: Job, meshSizeIn: number) => {
+      const check = checkOf(job, meshSizeIn);
+      const of = (symbol: string) =>
+        check.workings.filter((line) => line.symbol === symbol).map(({ value }) => value);
+      const [S, D] = [of('S'), of('D')];
+      // basis 4.11: what lasts trebles
+      const inTime = S.map((atOnce, i) => atOnce + 2 * D[i]!);
+      expect(inTime).toHaveLength(2);
+      expect(check.demand.value).toBeCloseTo(Math.max(...inTime), 9);
+      return inTime[0]! > inTime[1]! ? 'low' : 'high';
+    };
+    expect(worse(COUNTER_E2(), 2)).toBe('low');
+    // Soft ends sink until the slab touches a middle wall that is 1/128 in short; stiff ends leave it hanging longer.
+    const wall = (id: string, xIn: number, low: number, gapIn: number) => ({
+      kind: 'wall' as const,
+      build: 'block' as const,
+      id,
+      from: { xIn, yIn: 0 },
+      to: { xIn, yIn: 18 },
+      widthIn: 1.5,
+      gapIn,
+      stiffness: { low, high: 200_000 },
+    });
+    const shortMiddle = jobOf({
+      use: 'bench',
+      corners: rectangle(72, 18),
+      thicknessIn: 2,
+      loads: { roving: { setting: 'none' }, spreadPsf: 50 },
+      supports: [wall('left', 1, 2000, 0), wall('middle', 36, 200_000, 1 / 128), wall('right', 71, 2000, 0)],
+    });
+    expect(worse(shortMiddle, 3)).toBe('high');
+    const onWall = checkOf(shortMiddle, 3);
+    expect(onWall.words).toContain('the slab sinks where it bears');
+    expect(onWall.capacity.value).toBe(1 / 32);
+  });
+
   test('a cracked plank sags more than a whole one and stands on its steel', () => {
     const cracked = checkOf(plank({ spanIn: 84, thicknessIn: 2.5, steel: [bars(1.8125, 4)] }));
     expect(cracked.level).toBe('steel');
@@ -64,6 +102,50 @@ describe('sag and drop of the edge', () => {
   test('beside a cabinet no step over 1/16 in is let pass, elsewhere L/360 alone counts', () => {
     expect(checkOf(overGap(46)).capacity.value).toBe(1 / 16);
     expect(checkOf(plank({ spanIn: 46, thicknessIn: 2 })).capacity.value).toBeCloseTo(45.25 / 360, 6);
+    // 2 * 12 / 360 = 0.067 in would be the limit of a 12 in overhang
+    const bar = jobOf({
+      use: 'counter',
+      corners: rectangle(48, 37),
+      thicknessIn: 2,
+      supports: [0, 24].map((xIn) => ({
+        kind: 'cabinet' as const,
+        id: `cabinet-${xIn}`,
+        corner: { xIn, yIn: 12 },
+        widthIn: 24,
+        depthIn: 24,
+      })),
+    });
+    const tip = checkOf(bar, 2);
+    expect(tip.words).toContain('an edge that reaches 12 in');
+    expect(tip.capacity.value).toBe(1 / 16);
+  });
+
+  test('a slab on four walls is measured by its shorter span', () => {
+    const wall = (id: string, x0: number, y0: number, x1: number, y1: number) => ({
+      kind: 'wall' as const,
+      build: 'block' as const,
+      id,
+      from: { xIn: x0, yIn: y0 },
+      to: { xIn: x1, yIn: y1 },
+      widthIn: 1.5,
+    });
+    const check = checkOf(
+      jobOf({
+        use: 'other',
+        corners: rectangle(60, 36),
+        thicknessIn: 2,
+        loads: { roving: { setting: 'none' }, spreadPsf: 50 },
+        supports: [
+          wall('left', 0.75, 0, 0.75, 36),
+          wall('right', 59.25, 0, 59.25, 36),
+          wall('front', 1.5, 0.75, 58.5, 0.75),
+          wall('back', 1.5, 35.25, 58.5, 35.25),
+        ],
+      }),
+      2,
+    );
+    expect(check.words).toContain('a span of 33 in');
+    expect(check.capacity.value).toBeCloseTo(33 / 360, 6);
   });
 
   test('the edge of a 14 in overhang may drop 28/360 in', () => {
@@ -81,6 +163,24 @@ describe('sag and drop of the edge', () => {
     expect(checkOf(LEDGE_E1(), 2).cautions.some((caution) => caution.includes('as if it were held'))).toBe(
       true,
     );
+  });
+
+  test('a gap between bearings of two thicknesses or less is no span: the slab sinks where it bears', () => {
+    const between = (gapIn: number) => {
+      const job = jobOf({
+        corners: rectangle(20 + gapIn, 12),
+        thicknessIn: 2,
+        supports: [5, 15 + gapIn].map((xIn, i) => ({
+          kind: 'pier' as const,
+          id: `pier-${i}`,
+          build: 'block' as const,
+          footprint: { kind: 'rectangle' as const, centre: { xIn, yIn: 6 }, widthIn: 10, depthIn: 12 },
+        })),
+      });
+      return placeOfDeflection(analyse(job, { meshSizeIn: 2 }), { xIn: 10 + gapIn / 2, yIn: 6 });
+    };
+    expect(between(3.9)).toMatchObject({ kind: 'bearing', lengthIn: expect.closeTo(3.9, 6) });
+    expect(between(4.1)).toMatchObject({ kind: 'span', lengthIn: expect.closeTo(4.1, 6) });
   });
 
   test('a slab on brackets alone is measured from the wall, arm and slab together', () => {

@@ -53,6 +53,12 @@ describe('least steel', () => {
     expect(coverOf(2, 'indoors')).toContain('Only 5/16 in');
     expect(coverOf(1.8125, 'outdoors')).toContain('Only 1/2 in');
     expect(coverOf(1.25, 'indoors')).toBeUndefined();
+    // 3/4 in outdoors and 1/2 in indoors: common practice, no source
+    expect(coverOf(1.6, 'outdoors')).toContain('Only 11/16 in');
+    expect(coverOf(1.5625, 'outdoors')).toContain('below the 1-1/2 in');
+    expect(coverOf(1.85, 'indoors')).toContain('Only 7/16 in');
+    // 1-1/16 in: enough for a thin top outdoors, and below the 1-1/2 in of ACI 318-19 Table 20.5.1.3.1
+    expect(coverOf(1.25, 'outdoors')).toContain('below the 1-1/2 in');
   });
 
   test('bars at 45 degrees count a quarter each way', () => {

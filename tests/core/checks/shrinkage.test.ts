@@ -83,6 +83,13 @@ describe('shrinkage and movement', () => {
     expect(bare.where).toEqual({ kind: 'point', at: { xIn: 24, yIn: 24 } });
     const joint = { id: 'j', kind: 'control', from: { xIn: 24, yIn: 24 }, to: { xIn: 24, yIn: 0 } };
     expect(run(bent({ joints: [joint] })).cautions).toEqual([]);
+    const beside = (awayIn: number) => ({
+      ...joint,
+      from: { xIn: 24 - awayIn, yIn: 24 },
+      to: { xIn: 24 - awayIn, yIn: 0 },
+    });
+    expect(run(bent({ joints: [beside(0.9)] })).cautions).toEqual([]);
+    expect(run(bent({ joints: [beside(1.1)] })).cautions).toHaveLength(1);
     const bars = {
       kind: 'bars',
       id: 'diagonal',
@@ -94,7 +101,13 @@ describe('shrinkage and movement', () => {
       corners: rectangle(36, 36),
     };
     expect(run(bent({ reinforcement: [bars] })).cautions).toEqual([]);
-    expect(run(bent({ reinforcement: [{ ...bars, angleDeg: 0 }] })).cautions).toHaveLength(1);
+    for (const angleDeg of [0, 20, 70, 90, 160]) {
+      expect(run(bent({ reinforcement: [{ ...bars, angleDeg }] })).cautions, `${angleDeg}`).toHaveLength(1);
+    }
+    for (const angleDeg of [30, 60, 120]) {
+      expect(run(bent({ reinforcement: [{ ...bars, angleDeg }] })).cautions, `${angleDeg}`).toEqual([]);
+    }
+    expect(run(bent({ reinforcement: [{ ...bars, corners: rectangle(20, 20) }] })).cautions).toHaveLength(1);
   });
 
   // Edge of validity: a round opening has no corners, a square one four.

@@ -4,6 +4,7 @@ import { cannotCheck } from '../../../src-core/checks';
 import { supportLoad } from '../../../src-core/checks/support-load';
 import { runCheckCase } from '../../support/check-harness';
 import { HEARTH_E3, jobOf, rectangle } from '../../support/pieces';
+import { lightMesh } from './plank';
 
 const INFORMS = { from: 0, to: 0 } as const;
 
@@ -27,6 +28,27 @@ function onCabinet(ratingLb: number) {
         backRail: false,
         weightLb: 60,
         feet: { count: 4, shortestIn: 3, longestIn: 6, ratingLb },
+      },
+    ],
+  });
+}
+
+/** A slab `lengthIn` by 24 by 2 in under 50 psf on a 30 in cabinet that begins at `cornerXIn`, feet rated for 200 lb. */
+function spreadOn(rails: { frontRail?: boolean; backRail?: boolean }, lengthIn: number, cornerXIn: number) {
+  return jobOf({
+    corners: rectangle(lengthIn, 24),
+    thicknessIn: 2,
+    loads: { spreadPsf: 50, roving: { setting: 'none' } },
+    supports: [
+      {
+        kind: 'cabinet',
+        id: 'b1',
+        corner: { xIn: cornerXIn, yIn: 0 },
+        widthIn: 30,
+        depthIn: 24,
+        weightLb: 60,
+        feet: { count: 4, shortestIn: 3, longestIn: 6, ratingLb: 200 },
+        ...rails,
       },
     ],
   });
@@ -87,6 +109,64 @@ describe('load on each support', () => {
     expect(over?.words).toContain('more than the 139 lbf it is rated for');
     // either panel: the piece is alike from both ends
     expect(over?.words).toMatch(/200 lbf leaning (2|28) in from the left/);
+  });
+
+  // Hand, statics: 40 x 24 x 2 in weighs 161.1 lb, with 50 psf 494.4 lbf at its middle; panels 29.25 in apart, 10 in beyond one of
+  // them: that one takes 494.4 * (20 - 0.375) / 29.25 = 331.7 lbf, with half the cabinet 361.7 lbf on two feet.
+  test('the feet on the side to which the slab reaches out carry 180.9 lbf each, whichever side that is', () => {
+    for (const xIn of [0, 10]) {
+      const [check] = runCheckCase(supportLoad, {
+        says: `cabinet at ${xIn} in`,
+        job: spreadOn({ frontRail: false, backRail: false }, 40, xIn),
+        meshSizeIn: 2,
+        level: 'holds',
+        ratio: { near: 180.87 / 200, within: 0.001 },
+      });
+      expect(Math.abs(check!.demand.value - 180.87)).toBeLessThan(0.1);
+    }
+  });
+
+  // Hand: 120.8 lb and 250 lbf lie evenly over the cabinet, so a side takes half with its panel and half the rails; (185.4 + 30) / 2.
+  test('a side takes half of what its rails carry: 107.7 lbf a foot under an even load', () => {
+    const [check] = runCheckCase(supportLoad, {
+      says: 'with rails',
+      job: spreadOn({}, 30, 0),
+      meshSizeIn: 2,
+      level: 'holds',
+      ratio: { near: 107.71 / 200, within: 0.001 },
+    });
+    expect(Math.abs(check!.demand.value - 107.71)).toBeLessThan(0.1);
+  });
+
+  test('the most of all states counts, of the whole slab for one support and of the cracked one for another', () => {
+    const job = jobOf({
+      use: 'other',
+      corners: rectangle(98, 16),
+      thicknessIn: 2,
+      loads: { roving: { setting: 'none' }, spreadPsf: 150 },
+      reinforcement: [lightMesh(0.5)],
+      supports: [5, 49, 93].map((xIn) => ({
+        kind: 'pier' as const,
+        id: `pier-${xIn}`,
+        build: 'timber-post' as const,
+        footprint: { kind: 'rectangle' as const, centre: { xIn, yIn: 8 }, widthIn: 2, depthIn: 16 },
+      })),
+    });
+    const checks = runCheckCase(supportLoad, {
+      says: 'three',
+      job,
+      meshSizeIn: 2,
+      level: 'holds',
+      ratio: INFORMS,
+    });
+    const governing = checks.map(({ workings, demand }) => {
+      const read = workings.filter(({ symbol }) => symbol === 'R');
+      expect(read).toHaveLength(4);
+      const most = read.reduce((a, b) => (b.value > a.value ? b : a));
+      expect(demand.value).toBe(most.value);
+      return most.label.includes('after cracking');
+    });
+    expect(new Set(governing)).toEqual(new Set([true, false]));
   });
 
   test('a post 1/4 in short never touches, and says so', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { DEFAULT_LIMITS } from '../../../src-core/checks';
-import { tieForce, tieTotal } from '../../../src-core/checks/tie-force';
+import { factoredTie, tieForce, tieRatio, tieTotal } from '../../../src-core/checks/tie-force';
 import type { Job } from '../../../src-core/job';
 import { runCheckCase } from '../../support/check-harness';
 import { analyse, jobOf, LEDGE_E1, rectangle, wallAlongX } from '../../support/pieces';
@@ -27,6 +27,23 @@ describe('pull on the ties', () => {
   // Derived.
   test('basis 2.2: ties 5 in behind the pivot must pull 276 lb for a factor of 1.5', () => {
     expect(Math.abs(tieTotal({ FS: 1.5, Mo: 1500, Mr: 870, z: 5 }).value - 276)).toBeLessThan(276 * 0.005);
+  });
+
+  test('the engine’s pull counts with its factor of 1.5, the hand’s as it is, and the larger of both decides', () => {
+    expect(factoredTie.compute({ T: 100, FS: 1.5 })).toBe(150);
+    expect(tieRatio.compute({ Te: 300, Th: 200, rating: 250 })).toBeCloseTo(1.2, 9);
+    expect(tieRatio.compute({ Te: 200, Th: 300, rating: 250 })).toBeCloseTo(1.2, 9);
+  });
+
+  test('a tie rated for nothing holds nothing', () => {
+    const [check] = runCheckCase(tieForce, {
+      says: 'rated 0',
+      job: tiedLedge(0),
+      meshSizeIn: 3,
+      level: 'change',
+      ratio: { from: 2, to: 10 },
+    });
+    expect(check?.needs).toEqual(['tie']);
   });
 
   // Hand: 211.46 lb 2.25 in past the wall, ties 2.75 in behind its face: no fewer than 475.8 / 2.75 = 173 lbf in service for

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { DEFAULT_LIMITS } from '../../../src-core/checks';
 import {
   leastPressureWithinThird,
   pressureBeyondThird,
@@ -224,6 +225,22 @@ describe('tipping of a loose slab', () => {
     const contactsX = analysis.contacts.map(({ at }) => 0.6 * at.xIn + 0.8 * at.yIn);
     expect(Math.min(...contactsX)).toBeCloseTo(2, 4);
     expect(Math.max(...contactsX)).toBeCloseTo(18, 4);
+  });
+
+  test('a slab that the plate engine turns over fails, however safe it is by statics and whatever ties it', () => {
+    const job = shelf(20);
+    const analysis = analyse(job, { meshSizeIn: 3 });
+    const found = (stability: Partial<typeof analysis.stability>) => {
+      const turned = { ...analysis, stability: { ...analysis.stability, ...stability } };
+      const [check] = tipping.run({ job, analysis: turned, limits: DEFAULT_LIMITS });
+      return { level: check!.level, ratio: check!.ratio };
+    };
+    expect(found({})).toEqual({ level: 'holds', ratio: expect.closeTo(20 / 83.3, 2) });
+    // common practice, no source: a load case that turns it over counts as no safety at all, 1.5 wanted over 1
+    expect(found({ kind: 'tips-under-load' })).toEqual({ level: 'change', ratio: 1.5 });
+    expect(found({ kind: 'tips-alone' })).toEqual({ level: 'change', ratio: TIPS_ALONE_RATIO });
+    expect(found({ kind: 'tips-under-load', tied: true })).toEqual({ level: 'change', ratio: 1.5 });
+    expect(found({ tied: true })).toEqual({ level: 'holds', ratio: 0 });
   });
 
   test('a tied ledge only informs, and points to its ties', () => {

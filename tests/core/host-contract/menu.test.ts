@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { MENUS } from '../../../src-core/host-contract';
+import { hostEvent, MENUS } from '../../../src-core/host-contract';
 
 const items = MENUS.flatMap((menu) => menu.items);
 
@@ -15,5 +15,15 @@ describe('the menu', () => {
     expect(MENUS[0]!.items.map(({ command }) => command)).toEqual(
       expect.arrayContaining(['build-book', 'export']),
     );
+  });
+
+  test('is told to the window as a plain word and as nothing else', () => {
+    const isTold = (event: object) => hostEvent.safeParse(event).success;
+    expect(items.every(({ command }) => isTold({ kind: 'menu', command }))).toBe(true);
+    for (const command of ['', 'Undo', 'undo()', 'a'.repeat(41), 7]) {
+      expect(isTold({ kind: 'menu', command }), `${command}`).toBe(false);
+    }
+    expect(isTold({ kind: 'menu', command: 'undo', path: '/a.json' })).toBe(false);
+    expect(isTold({ kind: 'open-path', path: '' })).toBe(false);
   });
 });

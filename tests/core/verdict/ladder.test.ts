@@ -39,6 +39,11 @@ describe('the ladder from checks to one verdict', () => {
     expect(judge([check('span', 'holds', 0.79)], DEFAULT_LIMITS, null).flags).toEqual([]);
   });
 
+  test('a ratio a little over 1 says that it is near the limit too, and one that fails is not amber beside', () => {
+    expect(judge([check('span', 'change', 1.02)], DEFAULT_LIMITS, undefined).flags).toEqual(['near-limit']);
+    expect(judge([check('span', 'change', 1.04)], DEFAULT_LIMITS, undefined).flags).toEqual([]);
+  });
+
   test('a slab that cracks and whose steel passes, holds with steel', () => {
     const verdict = judge(
       [check('bending-plain', 'steel', 1.4), check('bending-reinforced', 'steel', 0.6)],
@@ -46,7 +51,10 @@ describe('the ladder from checks to one verdict', () => {
       null,
     );
     expect(verdict.words).toBe('Holds with steel');
-    expect(verdict.flags).toContain('cracks');
+    // What cracks and is carried is neither amber nor near a limit: its steel answers for it.
+    expect(verdict.flags).toEqual(['cracks']);
+    const near = [check('bending-plain', 'steel', 1.01), check('bending-reinforced', 'steel', 0.6)];
+    expect(judge(near, DEFAULT_LIMITS, null).flags).toEqual(['cracks']);
   });
 
   test('a failing check with a change that passes names the change; a corbel among them is flagged', () => {

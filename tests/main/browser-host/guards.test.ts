@@ -1,5 +1,9 @@
+import { readdirSync } from 'node:fs';
+import { request } from 'node:http';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { PAGE_HEADERS } from '../../../src-main/host/page-headers';
+import { ask } from '../host/place-here';
 import type { Sent, Served } from './served';
 import { send, withLoopback } from './served';
 
@@ -105,7 +109,12 @@ describe('the loopback host', () => {
   test('refuses a body that is no JSON, by its type with 415 and by its text with 400', async () => {
     await withLoopback(async (served) => {
       const { port } = served.loopback;
-      for (const type of ['text/plain', 'application/x-www-form-urlencoded', 'application/json-patch']) {
+      for (const type of [
+        'text/plain',
+        'text/plain; application/json',
+        'application/x-www-form-urlencoded',
+        'application/json-patch',
+      ]) {
         expect((await send(port, legitimate(served, { headers: { 'content-type': type } }))).status).toBe(
           415,
         );
@@ -119,6 +128,9 @@ describe('the loopback host', () => {
     await withLoopback(async (served) => {
       const body = new Uint8Array(50_000_001).fill(0x20);
       expect((await send(served.loopback.port, legitimate(served, { body }))).status).toBe(413);
+      // A body that comes in parts does not say beforehand how long it is.
+      const headers = { 'transfer-encoding': 'chunked' };
+      expect((await send(served.loopback.port, legitimate(served, { body, headers }))).status).toBe(413);
     });
   });
 
@@ -180,5 +192,30 @@ describe('the loopback host', () => {
       port = served.loopback.port;
     });
     await expect(send(port, { path: '/' })).rejects.toThrow('ECONNREFUSED');
+  });
+
+  test('stops although a request was never sent to its end', async () => {
+    await withLoopback(async (served) => {
+      const { host, ...headers } = legitimate(served).headers;
+      const half = request({
+        host: '127.0.0.1',
+        port: served.loopback.port,
+        method: 'POST',
+        path: '/host/about',
+        headers: { ...headers, 'content-length': 10 },
+      });
+      const isCut = new Promise((resolve) => half.once('error', () => resolve(true)));
+      await new Promise((resolve) => half.write('{', resolve));
+      await served.loopback.stop();
+      expect(await isCut).toBe(true);
+    });
+  }, 5000);
+
+  test('ends the run as it stops: the draft of work that was saved or given up goes with it', async () => {
+    await withLoopback(async ({ loopback, host, place }) => {
+      await ask(host, 'keepDraft', { path: null, name: 'galley.json', text: 'half done' });
+      await loopback.stop();
+      expect(readdirSync(join(place.userFolder, 'drafts'))).toEqual([]);
+    });
   });
 });

@@ -1,5 +1,5 @@
-import { symlinkSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
+import { join, sep } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { PAGE_HEADERS } from '../../../src-main/host/page-headers';
 import type { Served } from './served';
@@ -29,12 +29,27 @@ describe('files of the window', () => {
     });
   });
 
-  test('have a policy under which nothing is loaded from elsewhere and the page may not be framed', () => {
-    const policy = PAGE_HEADERS['content-security-policy']!.split('; ');
-    expect(policy).toContain("default-src 'none'");
-    expect(policy).toContain("frame-ancestors 'none'");
-    expect(policy).toContain("script-src 'self' 'wasm-unsafe-eval'");
-    expect(policy.join(' ')).not.toMatch(/https?:|\*|unsafe-eval'(?<!wasm-unsafe-eval')/);
+  test('may load from their own address alone, and no other page may frame, open or read them', () => {
+    // Content Security Policy Level 3, HTML Living Standard (cross-origin isolation), Fetch Standard (nosniff, resource policy).
+    expect(PAGE_HEADERS).toEqual({
+      'content-security-policy': [
+        "default-src 'none'",
+        "script-src 'self' 'wasm-unsafe-eval'",
+        "style-src 'self' 'unsafe-inline'",
+        "font-src 'self'",
+        "img-src 'self' blob: data:",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "frame-ancestors 'none'",
+        "base-uri 'none'",
+        "form-action 'none'",
+      ].join('; '),
+      'cross-origin-opener-policy': 'same-origin',
+      'cross-origin-embedder-policy': 'require-corp',
+      'cross-origin-resource-policy': 'same-origin',
+      'x-content-type-options': 'nosniff',
+      'referrer-policy': 'no-referrer',
+    });
   });
 
   test('keep their headers where there is nothing to serve', async () => {
@@ -50,6 +65,8 @@ describe('files of the window', () => {
   test('end at their folder: no path leads out of it, however it is written', async () => {
     await withLoopback(async (served) => {
       symlinkSync(join(served.pageFolder, '..', 'secret.txt'), join(served.pageFolder, 'link.txt'));
+      mkdirSync(`${served.pageFolder}-beside`);
+      writeFileSync(join(`${served.pageFolder}-beside`, 'secret.txt'), 'not to be served');
       for (const path of [
         '/../secret.txt',
         '/assets/../../secret.txt',
@@ -64,11 +81,30 @@ describe('files of the window', () => {
         `/${encodeURIComponent(join(served.pageFolder, '..', 'secret.txt'))}`,
         '/index.html%00.js',
         '/link.txt',
+        // a folder beside it whose name begins alike
+        '/..%2fpage-beside/secret.txt',
       ]) {
         const { status, text } = await get(served, path);
         expect(text, path).not.toContain('not to be served');
         expect([400, 404], path).toContain(status);
       }
+    });
+  });
+
+  test('are not found, without a fault, by a name too long for the disk or a link that leads to itself', async () => {
+    await withLoopback(async (served) => {
+      symlinkSync('round.txt', join(served.pageFolder, 'round.txt'));
+      for (const path of [`/${'a'.repeat(300)}.js`, '/round.txt']) {
+        expect((await get(served, path)).status, path).toBe(404);
+      }
+      expect(served.faults).toEqual([]);
+    });
+  });
+
+  test('have no backslash in their names, which leads out of a folder on Windows', async () => {
+    await withLoopback(async (served) => {
+      if (sep === '/') writeFileSync(join(served.pageFolder, 'a\\b.txt'), 'not to be served');
+      expect((await get(served, '/a%5Cb.txt')).status).toBe(404);
     });
   });
 

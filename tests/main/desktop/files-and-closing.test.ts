@@ -1,7 +1,10 @@
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
+import { recallSize } from '../../../src-main/desktop/window-size';
+import type { BrowserWindowDouble } from '../../support/electron-double/browser-window';
+import type { AskedDialog } from '../../support/electron-double/dialogs';
 import type { Desktop } from '../../support/electron-double/run-desktop';
 import { withDesktop } from '../../support/electron-double/run-desktop';
 import { soon } from '../../support/soon';
@@ -24,11 +27,16 @@ async function withFolder(use: (folder: string) => Promise<void>): Promise<void>
 describe('the system’s dialogs', () => {
   test('ask where to save and what to open, and the system remembers the document', async () => {
     await withDesktop(browser(), async ({ shown, dialogs, documents, app }) => {
-      const { page } = await shown();
+      const { window, page } = await shown();
       const path = join(documents, 'galley.json');
       const saving = askFrom(page, 'saveJob', { path: null, suggestedName: 'galley', text: HEARTH });
       const save = await dialogs.next();
-      expect(save).toMatchObject({ kind: 'showSaveDialog', options: { defaultPath: path } });
+      expect(save).toMatchObject({
+        kind: 'showSaveDialog',
+        // Some systems replace a file without a word unless they are told to ask.
+        options: { defaultPath: path, properties: ['createDirectory', 'showOverwriteConfirmation'] },
+      });
+      expect(save.over).toBe(window);
       save.answer({ canceled: false, filePath: path });
       expect(await saving).toEqual({ outcome: 'saved', path, name: 'galley.json' });
       expect(readFileSync(path, 'utf8')).toBe(HEARTH);
@@ -37,8 +45,13 @@ describe('the system’s dialogs', () => {
       const open = await dialogs.next();
       expect(open).toMatchObject({
         kind: 'showOpenDialog',
-        options: { defaultPath: documents, filters: [{ name: 'Job', extensions: ['json'] }] },
+        options: {
+          defaultPath: documents,
+          filters: [{ name: 'Job', extensions: ['json'] }],
+          properties: ['openFile'],
+        },
       });
+      expect(open.over).toBe(window);
       open.answer({ canceled: false, filePaths: [path] });
       expect(await opening).toEqual({ outcome: 'opened', path, name: 'galley.json', text: HEARTH });
       expect(app.recentDocuments).toEqual([path, path]);
@@ -46,13 +59,14 @@ describe('the system’s dialogs', () => {
   });
 
   test('may be cancelled', async () => {
-    await withDesktop(browser(), async ({ shown, dialogs, app }) => {
+    await withDesktop(browser(), async ({ shown, dialogs, documents, app }) => {
       const { page } = await shown();
       const saving = askFrom(page, 'saveJob', { path: null, suggestedName: 'galley', text: HEARTH });
-      (await dialogs.next()).answer({ canceled: true, filePath: '' });
+      const left = join(documents, 'left-in-the-field.json');
+      (await dialogs.next()).answer({ canceled: true, filePath: left });
       expect(await saving).toEqual({ outcome: 'cancelled' });
       const opening = askFrom(page, 'openJob', { path: null });
-      (await dialogs.next()).answer({ canceled: true, filePaths: [] });
+      (await dialogs.next()).answer({ canceled: true, filePaths: [left] });
       expect(await opening).toEqual({ outcome: 'cancelled' });
       expect(app.recentDocuments).toEqual([]);
     });
@@ -65,6 +79,19 @@ async function withUnsaved({ shown }: Desktop) {
   await askFrom(page, 'keepDraft', { path: null, name: 'galley.json', text: HEARTH });
   await askFrom(page, 'setUnsaved', { isUnsaved: true, name: 'galley.json' });
   return { window, page };
+}
+
+/** A window that is about to go has gone by then. */
+const stays = async (window: BrowserWindowDouble) => {
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  expect(window.isDestroyed()).toBe(false);
+};
+
+/** The next dialog of a kind: the page itself may ask too, since it hears the same commands. */
+async function nextOf({ dialogs }: Desktop, kind: AskedDialog['kind']): Promise<AskedDialog> {
+  let dialog = await dialogs.next();
+  while (dialog.kind !== kind) dialog = await dialogs.next();
+  return dialog;
 }
 
 const draftsIn = ({ userFolder }: Desktop) => readdirSync(join(userFolder, 'drafts')).length;
@@ -96,8 +123,10 @@ describe('closing the window', () => {
       });
       dialog.answer({ response: 2 });
       expect(await askFrom(page, 'about')).toMatchObject({ host: 'desktop' });
-      expect(window.isDestroyed()).toBe(false);
+      await stays(window);
       expect(draftsIn(desktop)).toBe(1);
+      window.close();
+      expect(await nextOf(desktop, 'showMessageBox')).toMatchObject({ over: window });
     });
   });
 
@@ -147,14 +176,62 @@ describe('closing the window', () => {
       window.close();
       (await desktop.dialogs.next()).answer({ response: 0 });
       const saving = askFrom(page, 'saveJob', { path: null, suggestedName: 'galley', text: HEARTH });
-      let dialog = await desktop.dialogs.next();
-      // The page itself may have asked first, since it heard the same command.
-      while (dialog.kind !== 'showSaveDialog') dialog = await desktop.dialogs.next();
-      dialog.answer({ canceled: true, filePath: '' });
+      (await nextOf(desktop, 'showSaveDialog')).answer({ canceled: true, filePath: '' });
       expect(await saving).toEqual({ outcome: 'cancelled' });
       await askFrom(page, 'setUnsaved', { isUnsaved: false, name: 'galley.json' });
-      expect(window.isDestroyed()).toBe(false);
+      await stays(window);
     });
+  });
+
+  test('at Save stays where more was changed before the save was done', async () => {
+    await withDesktop(browser(), async (desktop) => {
+      const { window, page } = await withUnsaved(desktop);
+      window.close();
+      (await desktop.dialogs.next()).answer({ response: 0 });
+      await nextOf(desktop, 'showSaveDialog');
+      await askFrom(page, 'setUnsaved', { isUnsaved: true, name: 'galley.json' });
+      await stays(window);
+      await askFrom(page, 'setUnsaved', { isUnsaved: false, name: 'galley.json' });
+      await stays(window);
+    });
+  });
+
+  test('asked again at its cross and cancelled, it does not go with the save that was asked for first', async () => {
+    await withDesktop(browser(), async (desktop) => {
+      const { window, page } = await withUnsaved(desktop);
+      window.close();
+      (await desktop.dialogs.next()).answer({ response: 0 });
+      await nextOf(desktop, 'showSaveDialog');
+      window.close();
+      (await nextOf(desktop, 'showMessageBox')).answer({ response: 2 });
+      await askFrom(page, 'setUnsaved', { isUnsaved: false, name: 'galley.json' });
+      await stays(window);
+    });
+  });
+
+  test('goes at Don’t save even where the draft cannot be removed', async () => {
+    await withDesktop(browser(), async (desktop) => {
+      const { window } = await withUnsaved(desktop);
+      const folder = join(desktop.userFolder, 'drafts');
+      const draft = join(folder, readdirSync(folder)[0]!);
+      rmSync(draft);
+      mkdirSync(draft);
+      window.close();
+      (await desktop.dialogs.next()).answer({ response: 1 });
+      await soon(() => expect(window.isDestroyed()).toBe(true));
+    });
+  });
+
+  test('goes even where its size cannot be kept', async () => {
+    const complaints = vi.spyOn(console, 'error').mockImplementation(() => undefined);
+    await withDesktop(browser(), async ({ shown, userFolder }) => {
+      const { window } = await shown();
+      mkdirSync(join(userFolder, 'window-size.json'), { recursive: true });
+      window.close();
+      await soon(() => expect(window.isDestroyed()).toBe(true));
+    });
+    expect(complaints.mock.calls.flat().join()).toContain('size is not remembered');
+    complaints.mockRestore();
   });
 
   test('leaves the draft of a page that crashed, and the window may go', async () => {
@@ -169,8 +246,40 @@ describe('closing the window', () => {
     });
   });
 
-  test('remembers the size, which the next run takes up, but not a place that is on no screen any more', async () => {
+  test('offers a page that crashed to start again; one that ended well, or whose window is gone, is let go', async () => {
+    await withDesktop(browser(), async (desktop) => {
+      const { window } = await desktop.shown();
+      window.webContents.emit('render-process-gone', {}, { reason: 'clean-exit' });
+      window.webContents.emit('render-process-gone', {}, { reason: 'oom' });
+      const first = await desktop.dialogs.next();
+      first.answer({ response: 0 });
+      await soon(() => expect(window.done.filter((what) => what === 'reload')).toHaveLength(1));
+      const following = desktop.dialogs.next();
+      const none = new Promise((resolve) => setTimeout(() => resolve('none'), 300));
+      expect(await Promise.race([following, none])).toBe('none');
+      window.webContents.emit('render-process-gone', {}, { reason: 'oom' });
+      const second = await following;
+      window.destroy();
+      second.answer({ response: 0 });
+      await new Promise((resolve) => setTimeout(resolve, 100));
+      expect(window.done.filter((what) => what === 'reload')).toHaveLength(1);
+    });
+  });
+
+  test('takes up no remembered size that no window can have', async () => {
     await withFolder(async (userFolder) => {
+      const size = { widthPx: 1200, heightPx: 700, xPx: 40, yPx: 30, isMaximized: false };
+      for (const wrong of [{ widthPx: 10 }, { heightPx: 10 }, { widthPx: 90_000 }, { widthPx: '1200' }]) {
+        writeFileSync(join(userFolder, 'window-size.json'), JSON.stringify({ ...size, ...wrong }));
+        const { bounds } = await recallSize(userFolder, [{ x: 0, y: 0, width: 1920, height: 1080 }]);
+        expect(bounds).toEqual({ width: 1360, height: 860 });
+      }
+    });
+  });
+
+  test('remembers the size, which the next run takes up, but not a place that is on no screen any more', async () => {
+    await withFolder(async (folder) => {
+      const own = join(folder, 'own');
       const closeAt = (bounds: { x: number; y: number; width: number; height: number }) =>
         withDesktop(
           browser(),
@@ -180,15 +289,16 @@ describe('closing the window', () => {
             window.close();
             await soon(() => expect(window.isDestroyed()).toBe(true));
           },
-          { userFolder },
+          { userFolder: own },
         );
       await closeAt({ x: 40, y: 30, width: 1200, height: 700 });
+      if (process.platform !== 'win32') expect(statSync(own).mode & 0o077).toBe(0);
       await withDesktop(
         browser(),
         async ({ shown }) => {
           expect((await shown()).window.options).toMatchObject({ x: 40, y: 30, width: 1200, height: 700 });
         },
-        { userFolder },
+        { userFolder: own },
       );
       await closeAt({ x: 5000, y: 30, width: 1200, height: 700 });
       await withDesktop(
@@ -198,7 +308,7 @@ describe('closing the window', () => {
           expect(options).toMatchObject({ width: 1200, height: 700 });
           expect(options).not.toHaveProperty('x');
         },
-        { userFolder },
+        { userFolder: own },
       );
     });
   });

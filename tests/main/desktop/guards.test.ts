@@ -1,9 +1,15 @@
+import { join } from 'node:path';
 import { describe, expect, test, vi } from 'vitest';
+import { ASK_CHANNEL } from '../../../src-main/desktop/channels';
 import { PAGE_HEADERS } from '../../../src-main/host/page-headers';
+import { builtApp } from '../../support/built-app';
+import { withDesktop } from '../../support/electron-double/run-desktop';
 import { soon } from '../../support/soon';
+import { withWitness } from '../../support/witness';
 import { askFrom, sendFrom } from './ask-page';
-import { desktopHere } from './chromium-here';
+import { chromiumHere, desktopHere } from './chromium-here';
 
+const browser = chromiumHere();
 const desktop = desktopHere();
 
 describe('the window', () => {
@@ -11,7 +17,9 @@ describe('the window', () => {
     const { shown, app, schemes } = desktop();
     const { window } = await shown();
     expect(window.options).toMatchObject({ minWidth: 960, minHeight: 600 });
-    expect(window.options.webPreferences).toMatchObject({
+    // All of them: one more that loosens the page would be among them.
+    expect(window.options.webPreferences).toEqual({
+      preload: join(builtApp(), 'preload', 'preload.cjs'),
       contextIsolation: true,
       sandbox: true,
       nodeIntegration: false,
@@ -19,6 +27,8 @@ describe('the window', () => {
       nodeIntegrationInWorker: false,
       webSecurity: true,
       webviewTag: false,
+      // The spell checker fetches its dictionaries from a network.
+      spellcheck: false,
     });
     expect(app.isSandboxed).toBe(true);
     expect(schemes).toEqual([
@@ -48,16 +58,19 @@ describe('the window', () => {
       'app://elsewhere/index.html',
       'app://ledgewright/..%2f..%2fpackage.json',
     ]) {
-      expect((await other.goto(wire.toWire(address)))?.status(), address).toBe(404);
+      const answer = await other.goto(wire.toWire(address));
+      expect(answer?.status(), address).toBe(404);
+      if (address.startsWith('app://ledgewright/')) expect(answer?.headers()).toMatchObject(PAGE_HEADERS);
     }
     await other.close();
   });
 });
 
 describe('the page', () => {
-  test('asks through the preload and is answered by the host', async () => {
-    const { shown, documents } = desktop();
+  test('asks through the preload on the one channel that the shell answers, and is answered by the host', async () => {
+    const { shown, documents, channels } = desktop();
     const { page } = await shown();
+    expect(channels()).toEqual([ASK_CHANNEL]);
     expect(await askFrom(page, 'about')).toMatchObject({
       host: 'desktop',
       hasDialogs: true,
@@ -111,6 +124,17 @@ describe('the page', () => {
     await outer.close();
   });
 
+  test('is refused from a frame that is gone, of which nobody knows any more whose it was', async () => {
+    await withDesktop(browser(), async ({ shown, context }) => {
+      const { window, page } = await shown();
+      const other = await context.newPage();
+      await other.goto(page.url());
+      expect(await sendFrom(other, 'about')).toMatchObject({ ok: true });
+      window.destroy();
+      expect(await sendFrom(other, 'about')).toEqual({ ok: false, message: 'Error: This page may not ask.' });
+    });
+  });
+
   test('goes to no other address, by a script or by a link', async () => {
     const { shown, wire } = desktop();
     const { page, window: opened } = await shown();
@@ -139,6 +163,8 @@ describe('the page', () => {
     expect(webContents.announceNavigation('https://ledge.example/', false)).toBe(true);
     expect(webContents.announceNavigation('app://ledgewright.example/', false)).toBe(true);
     expect(webContents.announceNavigation('app://me@ledgewright/', true)).toBe(true);
+    expect(webContents.announceNavigation('app://:word@ledgewright/', true)).toBe(true);
+    expect(webContents.announceNavigation('https://ledgewright/', true)).toBe(true);
     expect(webContents.announceNavigation('nonsense', true)).toBe(true);
     expect(webContents.announceNavigation('app://ledgewright/', true)).toBe(false);
   });
@@ -203,23 +229,74 @@ describe('permissions', () => {
 });
 
 describe('the content policy in the built page', () => {
-  test('runs no inline script and no text as code, and fetches nothing from elsewhere', async () => {
-    const { shown, wire } = desktop();
-    const { page } = await shown();
-    const outcome = await page.evaluate(async (elsewhere) => {
-      const script = document.createElement('script');
-      script.textContent = 'window.ranInline = true;';
-      document.body.append(script);
-      const code = document.createElement('script');
-      code.src = `data:text/javascript,window.ranData=true`;
-      document.body.append(code);
-      const fetched = await fetch(elsewhere).then(
-        () => 'fetched',
-        () => 'refused',
-      );
-      return { fetched, ranInline: 'ranInline' in window, ranData: 'ranData' in window };
-    }, wire.elsewhere);
-    expect(outcome).toEqual({ fetched: 'refused', ranInline: false, ranData: false });
+  test('is breached by every kind of content from elsewhere, by inline scripts and by text as code, and none of it comes through', async () => {
+    const { shown, context } = desktop();
+    const own = (await shown()).page.url();
+    // A page of the same address that the shell does not watch, so that the policy alone refuses.
+    const page = await context.newPage();
+    await page.goto(own);
+    await withWitness(async (elsewhere, asked) => {
+      const outcome = await page.evaluate(async (address) => {
+        const breached = new Set<string>();
+        document.addEventListener('securitypolicyviolation', ({ effectiveDirective }) =>
+          breached.add(effectiveDirective),
+        );
+        const add = (tag: string, attributes: object): HTMLElement => {
+          const element = Object.assign(document.createElement(tag), attributes);
+          document.body.append(element);
+          return element;
+        };
+        add('script', { textContent: 'window.ran = "inline"' });
+        add('script', { src: 'data:text/javascript,window.ran="data"' });
+        add('script', { src: `${address}/script.js` });
+        add('link', { rel: 'stylesheet', href: `${address}/sheet.css` });
+        add('img', { src: `${address}/picture.png` });
+        add('video', { src: `${address}/film.mp4` });
+        add('object', { data: `${address}/object` });
+        add('iframe', { src: `${address}/frame` });
+        add('base', { href: address });
+        (add('form', { action: `${address}/form`, method: 'post' }) as HTMLFormElement).submit();
+        const worker = URL.createObjectURL(new Blob(['self.postMessage(1)'], { type: 'text/javascript' }));
+        const isWorking = new Promise((resolve) => {
+          const started = new Worker(worker);
+          started.onmessage = () => resolve(true);
+          started.onerror = () => resolve(false);
+        });
+        const font = new FontFace('Elsewhere', `url(${address}/font.woff2)`).load().then(
+          () => true,
+          () => false,
+        );
+        const fetched = fetch(`${address}/fetched`).then(
+          () => true,
+          () => false,
+        );
+        // As text, which a page may run where its policy says so.
+        setTimeout('window.ran = "text"', 0);
+        const came = await Promise.all([isWorking, font, fetched]);
+        await new Promise((resolve) => setTimeout(resolve, 200));
+        return { breached: [...breached].sort(), came, ran: 'ran' in window };
+      }, elsewhere);
+      expect(outcome).toEqual({
+        breached: [
+          'base-uri',
+          'connect-src',
+          'font-src',
+          'form-action',
+          'frame-src',
+          'img-src',
+          'media-src',
+          'object-src',
+          'script-src',
+          'script-src-elem',
+          'style-src-elem',
+          'worker-src',
+        ],
+        came: [false, false, false],
+        ran: false,
+      });
+      expect(asked).toEqual([]);
+    });
+    await page.close();
   });
 
   test('is broken by nothing that the window does on its way to its first view', async () => {

@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { REQUESTS } from '../../../src-core/host-contract';
 import { ask, withHost } from './place-here';
@@ -32,6 +35,28 @@ describe('the dispatcher', () => {
       for (const id of ['../../package', 'a/b', 'A', '', 'a'.repeat(61), 'a.b']) {
         expect(await host.answer('readExample', { id })).toMatchObject({ ok: false, fault: 'bad-request' });
         expect(await host.answer('readManual', { id })).toMatchObject({ ok: false, fault: 'bad-request' });
+      }
+    });
+  });
+
+  test('refuses a text of more than 8,000,000 letters, a path above 4096 and a name above 200', async () => {
+    await withHost(async ({ host }) => {
+      const save = { path: '/none/a.json', suggestedName: 'a.json', text: '' };
+      const work = { path: null, name: '', text: '' };
+      const cases: readonly (readonly [string, object, string, number])[] = [
+        ['saveJob', save, 'text', 8_000_000],
+        ['saveJob', save, 'path', 4096],
+        ['saveJob', save, 'suggestedName', 200],
+        ['keepDraft', work, 'text', 8_000_000],
+        ['keepDraft', work, 'name', 200],
+        ['setUnsaved', { isUnsaved: false, name: '' }, 'name', 200],
+        ['openJob', {}, 'path', 4096],
+        ['forgetRecent', {}, 'path', 4096],
+      ];
+      for (const [name, request, field, most] of cases) {
+        const answer = (length: number) => host.answer(name, { ...request, [field]: 'a'.repeat(length) });
+        expect(await answer(most), `${name} ${field}`).toMatchObject({ ok: true });
+        expect(await answer(most + 1), `${name} ${field}`).toMatchObject({ ok: false, fault: 'bad-request' });
       }
     });
   });
@@ -78,6 +103,23 @@ describe('examples and the manual', () => {
         expect(JSON.parse(String(reply.text))).toMatchObject({ format: 'ledgewright-job' });
       }
     });
+  });
+
+  test('only what can be asked for by its id is listed', async () => {
+    const exampleFolder = mkdtempSync(join(tmpdir(), 'ledgewright-shelf-'));
+    for (const name of ['ledge-2.json', 'Ledge 3.json', 'ledge.txt']) {
+      writeFileSync(join(exampleFolder, name), '{"name": "A ledge"}');
+    }
+    try {
+      await withHost(
+        async ({ host }) => {
+          expect(await ask(host, 'listExamples')).toEqual({ examples: [{ id: 'ledge-2', name: 'A ledge' }] });
+        },
+        { exampleFolder },
+      );
+    } finally {
+      rmSync(exampleFolder, { recursive: true, force: true });
+    }
   });
 
   test('the page of a check is read as Markdown; a page that is missing is said so', async () => {

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { EXPORT_ENDINGS } from '../../../src-core/host-contract';
+import { askTarget } from '../../../src-main/host/export-files';
 import type { Place } from '../../../src-main/host/place';
 import type { Printed } from '../../../src-main/print/printed';
 import { ask, exampleText, withHost } from './place-here';
@@ -80,6 +81,12 @@ describe('a file that leaves', () => {
     );
   });
 
+  test('is offered in the job folder, even by a caller that checks no name', async () => {
+    const { asked, dialogs } = answering(null);
+    await askTarget(dialogs!, join('/', 'jobs'), '../../elsewhere/a.csv');
+    expect(asked).toEqual([join('/', 'jobs', 'a.csv')]);
+  });
+
   test('says so where the folder is missing, the path is a folder, or it is half a path', async () => {
     const { dialogs, answers } = answering();
     await withHost(
@@ -105,7 +112,10 @@ describe('a file that leaves', () => {
         writeFileSync(other!, '{"name": "something else"}');
         answers.push(copy!, other!);
         expect(await ask(host, 'saveExport', text('a.json', '{}'))).toMatchObject({ outcome: 'trouble' });
-        expect(await ask(host, 'saveExport', base64('a.json', ''))).toMatchObject({ outcome: 'trouble' });
+        expect(await ask(host, 'saveExport', base64('a.json', ''))).toEqual({
+          outcome: 'trouble',
+          sentence: 'A job is saved as text.',
+        });
         expect(await ask(host, 'saveExport', text('a.json', HEARTH))).toMatchObject({ outcome: 'saved' });
         expect(await ask(host, 'saveExport', text('a.json', HEARTH))).toMatchObject({ outcome: 'trouble' });
         expect(readFileSync(copy!, 'utf8')).toBe(HEARTH);

@@ -1,15 +1,19 @@
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, readdirSync, readFileSync, symlinkSync, truncateSync, writeFileSync } from 'node:fs';
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  statSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { onPosix } from '../../support/on-posix';
 import { ask, exampleText, withHost } from './place-here';
 
 const HEARTH = exampleText('hearth');
-
-/** For what Windows does not have. A test that is left out there is no test that was skipped. */
-function onPosix(title: string, run: () => Promise<void>): void {
-  if (process.platform !== 'win32') test(title, run);
-}
 
 describe('opening a job file', () => {
   test('gives the whole text, its path and its name, even of a job that is broken', async () => {
@@ -105,6 +109,9 @@ describe('saving a job file', () => {
       await ask(host, 'saveJob', save(path, first!));
       await ask(host, 'saveJob', save(path, second!));
       expect(readFileSync(`${path}.last-good`, 'utf8')).toBe(first);
+      // Saved again without a change: what was good before the change is still at hand.
+      await ask(host, 'saveJob', save(path, second!));
+      expect(readFileSync(`${path}.last-good`, 'utf8')).toBe(first);
       // Damaged from outside, yet still a job by its head.
       writeFileSync(path, second!.slice(0, 300));
       expect(await ask(host, 'saveJob', save(path, third!))).toMatchObject({ outcome: 'saved' });
@@ -150,6 +157,40 @@ describe('saving a job file', () => {
       expect(reply.sentence).toContain('is no job file, so it was not replaced');
       expect(readFileSync(path, 'utf8')).toBe('{"name": "something else"}');
     });
+  });
+
+  test('fills an empty file, which holds nobody’s work', async () => {
+    await withHost(async ({ host, place }) => {
+      const path = join(place.jobFolder, 'new.json');
+      writeFileSync(path, '');
+      expect(await ask(host, 'saveJob', save(path, HEARTH))).toMatchObject({ outcome: 'saved' });
+      expect(readFileSync(path, 'utf8')).toBe(HEARTH);
+    });
+  });
+
+  onPosix('never replaces a pipe, although a pipe has no size', async () => {
+    await withHost(async ({ host, place }) => {
+      const path = join(place.jobFolder, 'pipe.json');
+      execFileSync('mkfifo', [path]);
+      const reply = await ask(host, 'saveJob', save(path, HEARTH));
+      expect(reply.sentence).toContain('is no job file, so it was not replaced');
+      expect(statSync(path).isFIFO()).toBe(true);
+    });
+  });
+
+  test('offers a name in the job folder, whatever folder the suggested name leads to', async () => {
+    const asked: string[] = [];
+    const askSave = async (suggestedPath: string) => {
+      asked.push(suggestedPath);
+      return null;
+    };
+    await withHost(
+      async ({ host, place }) => {
+        await ask(host, 'saveJob', { path: null, suggestedName: '../../elsewhere/ledge', text: HEARTH });
+        expect(asked).toEqual([join(place.jobFolder, 'ledge.json')]);
+      },
+      { dialogs: { askOpen: async () => null, askSave } },
+    );
   });
 
   test('adds .json to a name without it, but replaces no file by a name that nobody chose', async () => {

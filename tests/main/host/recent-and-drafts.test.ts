@@ -52,6 +52,8 @@ describe('recent jobs', () => {
       mkdirSync(place.userFolder);
       writeFileSync(join(place.userFolder, 'recent-jobs.json'), '{"jobs": [{"path"');
       expect(await ask(host, 'recentJobs')).toEqual({ jobs: [] });
+      writeFileSync(join(place.userFolder, 'recent-jobs.json'), '{"jobs": [{"path": 7}]}');
+      expect(await ask(host, 'recentJobs')).toEqual({ jobs: [] });
     });
     await withHost(async ({ host, place }) => {
       writeFileSync(place.userFolder, 'a file where the folder belongs');
@@ -119,6 +121,13 @@ describe('drafts', () => {
       await ask(host, 'keepDraft', work('carried on', '/jobs/galley.json'));
       expect(readdirSync(folder)).toHaveLength(1);
     });
+    // Two jobs that were never saved have no path to be told apart by.
+    await withHost(async ({ host, place }) => {
+      await drafts(place.userFolder, GONE).keep(work('lost'), at(1));
+      await ask(host, 'findDraft');
+      await ask(host, 'keepDraft', { ...work('another job'), name: 'bench.json' });
+      expect(readdirSync(join(place.userFolder, 'drafts'))).toHaveLength(2);
+    });
   });
 
   test('go with a save, with a clean end and with the wish to discard, but not with an end over unsaved work', async () => {
@@ -147,11 +156,30 @@ describe('drafts', () => {
     });
   });
 
+  test('that are still being written do not outlive the drop that was asked after them', async () => {
+    await withHost(async ({ host, place }) => {
+      const keeping = ask(host, 'keepDraft', work('a'.repeat(4_000_000)));
+      const dropping = ask(host, 'dropDraft');
+      await Promise.all([keeping, dropping]);
+      expect(readdirSync(join(place.userFolder, 'drafts'))).toEqual([]);
+    });
+  });
+
+  test('have names of their own: another file beside them is none, whatever it holds', async () => {
+    await withHost(async ({ host, place }) => {
+      const draft = { path: null, name: 'a.json', keptAt: '2030-01-01T00:00:00.000Z', text: 'a copy' };
+      await drafts(place.userFolder, GONE).keep(work('sound'), at(1));
+      writeFileSync(join(place.userFolder, 'drafts', 'copy.json'), JSON.stringify(draft));
+      expect((await ask(host, 'findDraft')).draft).toMatchObject({ text: 'sound' });
+    });
+  });
+
   test('that are damaged are passed over', async () => {
     await withHost(async ({ host, place }) => {
       const folder = join(place.userFolder, 'drafts');
       await drafts(place.userFolder, GONE).keep(work('sound'), at(1));
       writeFileSync(join(folder, `${GONE}-0123456789abcdef.json`), '{"path": null, "na');
+      writeFileSync(join(folder, `${GONE}-0123456789abcdee.json`), '{"path": 7, "keptAt": "2030"}');
       writeFileSync(join(folder, 'notes.txt'), 'not ours');
       expect((await ask(host, 'findDraft')).draft).toMatchObject({ text: 'sound' });
     });

@@ -1,4 +1,4 @@
-import { chmodSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -103,6 +103,59 @@ describe('printing with the browser of this machine', () => {
       expect(text.trim()).toBe('Words');
       expect(asked).toEqual([]);
     });
+  });
+});
+
+describe('the address that a document is printed from', () => {
+  /** Asks at it in ways that nobody but the browser should be answered, and notes the codes. */
+  const PROBE = `
+    import { networkInterfaces } from 'node:os';
+    import { writeFileSync } from 'node:fs';
+    const [note, address] = [process.argv[2], process.argv.at(-1)];
+    const at = (change) => { const url = new URL(address); change(url); return url; };
+    const code = (url, method = 'GET') => fetch(url, { method }).then(({ status }) => status, () => 'nobody');
+    const outside = Object.values(networkInterfaces()).flat().find((one) => !one.internal && one.family === 'IPv4');
+    writeFileSync(note, JSON.stringify({
+      address,
+      asItIs: await code(address),
+      root: await code(at((url) => { url.pathname = '/'; })),
+      longer: await code(at((url) => { url.pathname += 'a'; })),
+      posted: await code(address, 'POST'),
+      otherAddress: await code(at((url) => { url.hostname = '127.0.0.2'; })),
+      fromOutside: outside === undefined ? 'nobody' : await code(at((url) => { url.hostname = outside.address; })),
+    }));
+  `;
+
+  async function probed(): Promise<Record<string, unknown>> {
+    const folder = mkdtempSync(join(tmpdir(), 'ledgewright-probe-'));
+    try {
+      const [probe, note] = [join(folder, 'probe.mjs'), join(folder, 'note.json')];
+      writeFileSync(probe, PROBE);
+      await printingWith(`exec "${process.execPath}" "${probe}" "${note}" "$@"`);
+      return JSON.parse(readFileSync(note, 'utf8'));
+    } finally {
+      rmSync(folder, { recursive: true, force: true });
+    }
+  }
+
+  test('is on this machine alone, cannot be guessed, and answers a GET of that very address', async () => {
+    const { address, ...codes } = await probed();
+    // 32 random bytes: 256 bits.
+    expect(address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/[\w-]{43}$/);
+    expect(codes).toEqual({
+      asItIs: 200,
+      root: 404,
+      longer: 404,
+      posted: 404,
+      otherAddress: 'nobody',
+      fromOutside: 'nobody',
+    });
+    expect(new URL(String((await probed()).address)).pathname).not.toBe(new URL(String(address)).pathname);
+  });
+
+  test('is gone after the print', async () => {
+    const { address } = await probed();
+    await expect(fetch(String(address))).rejects.toThrow();
   });
 });
 

@@ -5,6 +5,8 @@ type Kind = 'showOpenDialog' | 'showSaveDialog' | 'showMessageBox';
 export interface AskedDialog {
   readonly kind: Kind;
   readonly options: Readonly<Record<string, unknown>>;
+  /** The window that it was asked over; null where it stands alone. */
+  readonly over: unknown;
   readonly answer: (result: object) => void;
 }
 
@@ -21,7 +23,8 @@ export function dialogsDouble(): DialogsDouble {
     (kind: Kind) =>
     (...args: readonly unknown[]): Promise<object> =>
       new Promise((answer) => {
-        const dialog = { kind, options: args.at(-1) as AskedDialog['options'], answer };
+        const over = args.length > 1 ? args[0] : null;
+        const dialog = { kind, options: args.at(-1) as AskedDialog['options'], over, answer };
         const taker = waiting.shift();
         if (taker === undefined) asked.push(dialog);
         else taker(dialog);

@@ -39,6 +39,8 @@ export interface ElectronDouble {
   readonly dialogs: DialogsDouble;
   readonly session: SessionDouble;
   readonly schemes: readonly { readonly scheme: string; readonly privileges?: object }[];
+  /** Channels on which the shell answers. */
+  readonly channels: () => readonly string[];
   /** The menu that was set last. */
   readonly menu: () => readonly MenuItemConstructorOptions[];
   readonly stop: () => Promise<void>;
@@ -185,6 +187,7 @@ export async function electronDouble({
     dialogs,
     session,
     schemes,
+    channels: () => [...listeners.keys()],
     menu: () => menu,
     stop: async () => {
       await context.close();

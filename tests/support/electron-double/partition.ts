@@ -8,8 +8,12 @@ export class PartitionDouble {
   readonly name: string;
   readonly options: object | undefined;
   readonly handlers = new Map<string, SchemeHandler>();
+  /** What its handlers have answered. */
+  readonly answered: Response[] = [];
   decide: Decide | null = null;
   permission: Permission | null = null;
+  check: (() => boolean) | null = null;
+  device: (() => boolean) | null = null;
 
   constructor(name: string, options: object | undefined) {
     this.name = name;
@@ -34,9 +38,13 @@ export class PartitionDouble {
     this.permission = handler;
   }
 
-  setPermissionCheckHandler(): void {}
+  setPermissionCheckHandler(handler: () => boolean): void {
+    this.check = handler;
+  }
 
-  setDevicePermissionHandler(): void {}
+  setDevicePermissionHandler(handler: () => boolean): void {
+    this.device = handler;
+  }
 
   /** Whether the shell lets a request of this session go; it goes where nobody decides. */
   lets(url: string): Promise<boolean> {

@@ -75,6 +75,7 @@ export class WebContentsDouble extends EventEmitter {
     const handler = partition.handlers.get(new URL(url).protocol.slice(0, -1));
     if (handler === undefined) return route.continue();
     const answer = await handler(new Request(url));
+    partition.answered.push(answer);
     const body = Buffer.from(await answer.arrayBuffer());
     return route.fulfill({ status: answer.status, headers: Object.fromEntries(answer.headers), body });
   }
