@@ -97,12 +97,15 @@ async function nextOf({ dialogs }: Desktop, kind: AskedDialog['kind']): Promise<
 const draftsIn = ({ userFolder }: Desktop) => readdirSync(join(userFolder, 'drafts')).length;
 
 describe('closing the window', () => {
-  test('asks nothing where all is saved, and the app ends with its last window', async () => {
-    await withDesktop(browser(), async ({ shown, app }) => {
-      const { window } = await shown();
+  test('asks nothing where all is saved: its draft goes, and the app ends with its last window', async () => {
+    await withDesktop(browser(), async (desktop) => {
+      const { window, page } = await desktop.shown();
+      await askFrom(page, 'keepDraft', { path: null, name: 'galley.json', text: HEARTH });
+      expect(draftsIn(desktop)).toBe(1);
       window.close();
-      await soon(() => expect(app.hasQuit).toBe(true));
+      await soon(() => expect(desktop.app.hasQuit).toBe(true));
       expect(window.isDestroyed()).toBe(true);
+      expect(draftsIn(desktop)).toBe(0);
     });
   });
 

@@ -14,8 +14,10 @@ const desktop = desktopHere();
 
 describe('the window', () => {
   test('is sandboxed, apart from the page’s own world, without Node, and at least 960 by 600', async () => {
-    const { shown, app, schemes } = desktop();
+    const { shown, app, schemes, userFolder } = desktop();
     const { window } = await shown();
+    // What Chromium itself keeps lies beside the drafts, where nobody else may look.
+    expect(app.getPath('userData')).toBe(join(userFolder, 'window'));
     expect(window.options).toMatchObject({ minWidth: 960, minHeight: 600 });
     // All of them: one more that loosens the page would be among them.
     expect(window.options.webPreferences).toEqual({
