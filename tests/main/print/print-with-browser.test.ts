@@ -117,6 +117,7 @@ describe('the address that a document is printed from', () => {
     const outside = Object.values(networkInterfaces()).flat().find((one) => !one.internal && one.family === 'IPv4');
     writeFileSync(note, JSON.stringify({
       address,
+      profile: process.argv.find((word) => word.startsWith('--user-data-dir=')),
       asItIs: await code(address),
       root: await code(at((url) => { url.pathname = '/'; })),
       longer: await code(at((url) => { url.pathname += 'a'; })),
@@ -139,7 +140,7 @@ describe('the address that a document is printed from', () => {
   }
 
   test('is on this machine alone, cannot be guessed, and answers a GET of that very address', async () => {
-    const { address, ...codes } = await probed();
+    const { address, profile: _, ...codes } = await probed();
     // 32 random bytes: 256 bits.
     expect(address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/[\w-]{43}$/);
     expect(codes).toEqual({
@@ -151,6 +152,12 @@ describe('the address that a document is printed from', () => {
       fromOutside: 'nobody',
     });
     expect(new URL(String((await probed()).address)).pathname).not.toBe(new URL(String(address)).pathname);
+  });
+
+  test('is asked from a profile of its own at every print, never the person’s', async () => {
+    const profiles = [(await probed()).profile, (await probed()).profile];
+    for (const profile of profiles) expect(profile).toMatch(/ledgewright-print-\w+[\\/]profile$/);
+    expect(profiles[0]).not.toBe(profiles[1]);
   });
 
   test('is gone after the print', async () => {
