@@ -1,5 +1,5 @@
 import { CornerLeftUp, FileText, Folder } from 'lucide-react';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useLayoutEffect, useRef, useState } from 'react';
 import { Form, Input, Label, ListBox, ListBoxItem, TextField } from 'react-aria-components';
 import { Button } from '../look/Button';
 import styles from './FolderBrowser.module.css';
@@ -27,6 +27,12 @@ export function FolderBrowser({ folder, onJob, onPath, pathLabel }: Props) {
     if (shown !== null && isAsked.current) setTyped(null);
     isAsked.current = false;
   }, [shown]);
+  const input = useRef<HTMLInputElement>(null);
+  const isUntouched = typed === null;
+  // a path that arrives under the caret gives way to what is typed then, as it would have a moment before
+  useLayoutEffect(() => {
+    if (shown !== null && isUntouched && document.activeElement === input.current) input.current?.select();
+  }, [shown, isUntouched]);
   const parent = listing?.parent ?? null;
   const choose = (path: string) => {
     const entry = listing?.entries.find((one) => one.path === path);
@@ -59,7 +65,7 @@ export function FolderBrowser({ folder, onJob, onPath, pathLabel }: Props) {
         </Button>
         <TextField className={styles.field!} value={typed ?? shown ?? ''} onChange={setTyped}>
           <Label className={styles.label!}>{pathLabel}</Label>
-          <Input className={styles.input!} spellCheck="false" />
+          <Input ref={input} className={styles.input!} spellCheck="false" />
         </TextField>
         <Button type="submit">Go</Button>
       </Form>

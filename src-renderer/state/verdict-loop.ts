@@ -203,11 +203,12 @@ function openLoop(store: WindowStore): Loop {
     const { job } = history;
     if (job !== checkedJob) {
       const touched = changedPieces(checkedJob, job);
+      const isOtherJob = checkedJob !== null && checkedJob.id !== job.id;
       checkedJob = job;
       version++;
       keepTimes();
       fine.cancel();
-      markStale(job, touched);
+      markStale(job, touched, isOtherJob);
       startCoarse(job, touched);
       clearTimeout(rest);
       if (isDragging) rest = setTimeout(startFine, REST_MS);
@@ -250,11 +251,11 @@ function changedPieces(before: Job | null, after: Job): string[] {
   return after.pieces.filter((piece) => !isSameRound || known.get(piece.id) !== piece).map(({ id }) => id);
 }
 
-/** What was said of the changed pieces holds no more; pieces that are gone are forgotten. */
-function markStale(job: Job, touched: readonly string[]): void {
+/** What was said of the changed pieces holds no more; pieces that are gone, and all of another job, are forgotten. */
+function markStale(job: Job, touched: readonly string[], isOtherJob: boolean): void {
   const { pieces } = useVerdicts.getState();
   const next: Record<string, PieceVerdict> = {};
-  for (const { id } of job.pieces) {
+  for (const { id } of isOtherJob ? [] : job.pieces) {
     const verdict = pieces[id];
     if (verdict !== undefined) next[id] = touched.includes(id) ? { ...verdict, isStale: true } : verdict;
   }

@@ -39,9 +39,15 @@ function FinishedVerdict() {
   const drawn = usePiece();
   const system = useWindow(({ history }) => history.job.shownIn);
   const newest = useVerdict(drawn.id);
+  const jobId = useWindow(({ history }) => history.job.id);
   // the long list may come a moment after the words at its head, so that a drag never waits for it
-  const piece = useDeferredValue(drawn);
-  const listed = useDeferredValue(newest);
+  const laterPiece = useDeferredValue(drawn);
+  const laterVerdict = useDeferredValue(newest);
+  const laterJobId = useDeferredValue(jobId);
+  // but of another piece or job nothing is left to press
+  const isSameSubject = laterJobId === jobId && laterPiece.id === drawn.id;
+  const piece = isSameSubject ? laterPiece : drawn;
+  const listed = isSameSubject ? laterVerdict : newest;
   const verdict = listed?.result.id === piece.id ? listed : undefined;
   const fault = useVerdicts((state) => state.fault);
   return (

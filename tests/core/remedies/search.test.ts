@@ -137,8 +137,8 @@ test('a cancelled search gives what it has and says how many trials it took', ()
   expect(found.changes).toEqual([]);
 });
 
-test('no change that 20 random failing jobs are offered fails when it is made', { timeout: 900_000 }, () => {
-  const report = keepPromises(20, 1);
-  expect(report.jobs).toBe(20);
-  expect(report.changes).toBeGreaterThan(10);
+test('no change that 8 random failing jobs are offered fails when it is made', { timeout: 900_000 }, () => {
+  const report = keepPromises(8, 1);
+  expect(report.jobs).toBe(8);
+  expect(report.changes).toBeGreaterThan(4);
 });

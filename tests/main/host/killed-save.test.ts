@@ -9,7 +9,7 @@ import { readJobText } from '../../../src-core/job';
 import { longText } from './long-job';
 import { exampleText, PROJECT } from './place-here';
 
-const KILLS = 24;
+const KILLS = 16;
 const LONGEST_WAIT_MS = 400;
 const LOOP = fileURLToPath(new URL('save-in-a-loop.ts', import.meta.url));
 
