@@ -30,7 +30,7 @@ import type {
   Stability,
 } from './types';
 
-/** What a look while something is dragged may spare, at the cost of some accuracy: the window measures how much. */
+/** What a look while something is dragged may spare, at the cost of some accuracy; who asks for it measures how much. */
 export interface QuickLook {
   /** About how many places of the roving patch are tried. */
   readonly rovingPlaces: number;
